@@ -1,0 +1,26 @@
+import type { Mm } from '../length/mm.ts';
+
+/** A length inside a sentence: it is written in the reader's unit when it is shown. */
+export interface LengthInText {
+  readonly mm: Mm;
+}
+
+/**
+ * A sentence whose lengths are not written out yet, so that one caution serves readers of
+ * inches and of millimetres alike.
+ */
+export type Sentence = readonly (string | LengthInText)[];
+
+/**
+ * Builds a `Sentence`; every `${number}` is a length in millimetres, every `${string}` is text.
+ * @example say`The hole is ${mm(12.7)} deep.`
+ */
+export function say(text: TemplateStringsArray, ...values: readonly (number | string)[]): Sentence {
+  return text
+    .flatMap((piece, i) => {
+      const value = values[i];
+      if (value === undefined) return [piece];
+      return [piece, typeof value === 'string' ? value : { mm: value as Mm }];
+    })
+    .filter((piece) => piece !== '');
+}
