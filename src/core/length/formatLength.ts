@@ -1,0 +1,89 @@
+import Fraction from 'fraction.js';
+import type { Mm } from './mm.ts';
+
+/** How a length is written: inches as fractions, or millimetres in steps. */
+export type LengthFormat =
+  | { readonly unit: 'in'; readonly denominator: 16 | 32 | 64 }
+  | { readonly unit: 'mm'; readonly step: 0.1 | 0.5 | 1 };
+
+const MM_PER_INCH = new Fraction('25.4');
+
+/** A length as an exact fraction, freed of binary noise: 19.049999999999997 is 19.05. */
+function exact(length: number): Fraction {
+  if (!Number.isFinite(length)) {
+    throw new TypeError(`formatLength: mm must be a finite number, got ${length}`);
+  }
+  return new Fraction(length.toFixed(9));
+}
+
+/** Nearest whole number; a tie goes to the even one. */
+function nearest(value: Fraction): bigint {
+  const floor = value.floor();
+  const rest = value.sub(floor).compare('1/2');
+  const below = BigInt(floor.valueOf());
+  if (rest !== 0) return rest < 0 ? below : below + 1n;
+  return below % 2n === 0n ? below : below + 1n;
+}
+
+/** A count of 1/denominator inches, as a whole number and a reduced fraction. */
+function inchFraction(parts: bigint, denominator: number): string {
+  const size = parts < 0n ? -parts : parts;
+  const sign = parts < 0n ? '-' : '';
+  const whole = size / BigInt(denominator);
+  let over = Number(size % BigInt(denominator));
+  let under = denominator;
+  while (over > 0 && over % 2 === 0) {
+    over /= 2;
+    under /= 2;
+  }
+  if (over === 0) return `${sign}${whole}`;
+  return whole === 0n ? `${sign}${over}/${under}` : `${sign}${whole} ${over}/${under}`;
+}
+
+/**
+ * Writes a length without its unit, rounded to the nearest step; a tie goes to the even step.
+ *
+ * @param length in mm; a signed length keeps its sign
+ * @throws TypeError where the length is not a finite number
+ * @example formatLength(mm(34.925), { unit: 'in', denominator: 16 }) // '1 3/8'
+ * @example formatLength(mm(34.925), { unit: 'mm', step: 0.1 }) // '34.9'
+ */
+export function formatLength(length: Mm, format: LengthFormat): string {
+  const value = exact(length);
+  if (format.unit === 'in') {
+    const parts = nearest(value.div(MM_PER_INCH).mul(format.denominator));
+    return inchFraction(parts, format.denominator);
+  }
+  const step = new Fraction(String(format.step));
+  return String(new Fraction(nearest(value.div(step))).mul(step).valueOf());
+}
+
+/** True where writing the length this way loses something, so that it wants a '≈'. */
+export function isRounded(length: Mm, format: LengthFormat): boolean {
+  const step = format.unit === 'in' ? 25.4 / format.denominator : format.step;
+  return Math.abs(length / step - Math.round(length / step)) * step > 1e-6;
+}
+
+/**
+ * A length as a reader at the bench wants it: inches to the nearest 1/64 or millimetres to the
+ * nearest 0.1, with '≈' where that rounds it. Without its unit.
+ * @example formatReadable(mm(12.7), 'in') // '1/2'
+ */
+export function formatReadable(length: Mm, unit: 'in' | 'mm'): string {
+  const format: LengthFormat =
+    unit === 'in' ? { unit: 'in', denominator: 64 } : { unit: 'mm', step: 0.1 };
+  return `${isRounded(length, format) ? '≈' : ''}${formatLength(length, format)}`;
+}
+
+/**
+ * A length as it stands in a working: a fraction where it is exactly a 64th, else inches to a
+ * thousandth; millimetres to a hundredth. Without its unit.
+ * @example formatWorking(mm(2.8616), 'in') // '0.113'
+ */
+export function formatWorking(length: Mm, unit: 'in' | 'mm'): string {
+  if (unit === 'mm') return String(Number(length.toFixed(2)));
+  const sixtyFourths: LengthFormat = { unit: 'in', denominator: 64 };
+  return isRounded(length, sixtyFourths)
+    ? (length / 25.4).toFixed(3)
+    : formatLength(length, sixtyFourths);
+}
