@@ -64,15 +64,27 @@ export function isRounded(length: Mm, format: LengthFormat): boolean {
   return Math.abs(length / step - Math.round(length / step)) * step > 1e-6;
 }
 
+/** A rounded 64th that is off by more than this share of the length says too little. */
+const TOO_COARSE = 0.1;
+
 /**
  * A length as a reader at the bench wants it: inches to the nearest 1/64 or millimetres to the
- * nearest 0.1, with '≈' where that rounds it. Without its unit.
+ * nearest 0.1, with '≈' where that rounds it. A length so small that the rounding would hide it
+ * is written in thousandths of an inch or hundredths of a millimetre. Without its unit.
  * @example formatReadable(mm(12.7), 'in') // '1/2'
+ * @example formatReadable(mm(0.2), 'in') // '≈0.008'
  */
 export function formatReadable(length: Mm, unit: 'in' | 'mm'): string {
   const format: LengthFormat =
     unit === 'in' ? { unit: 'in', denominator: 64 } : { unit: 'mm', step: 0.1 };
-  return `${isRounded(length, format) ? '≈' : ''}${formatLength(length, format)}`;
+  if (!isRounded(length, format)) return formatLength(length, format);
+  const step = unit === 'in' ? 25.4 / 64 : 0.1;
+  const off = Math.abs(length - Math.round(length / step) * step);
+  if (off > TOO_COARSE * Math.abs(length)) {
+    const fine = unit === 'in' ? length / 25.4 : length;
+    return `≈${fine.toFixed(unit === 'in' ? 3 : 2)}`;
+  }
+  return `≈${formatLength(length, format)}`;
 }
 
 /**

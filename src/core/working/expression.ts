@@ -24,9 +24,7 @@ export type Expression =
 type Operand = Expression | number;
 
 function expression(operand: Operand): Expression {
-  return typeof operand === 'number'
-    ? { op: 'constant', value: operand, unit: 'ratio' }
-    : operand;
+  return typeof operand === 'number' ? { op: 'constant', value: operand, unit: 'ratio' } : operand;
 }
 
 /** A named quantity: shown as `symbol`, or as its value where numbers are put in. */

@@ -35,8 +35,8 @@ export const sources = {
     standing: 'read',
   },
   'softwood-standard': {
-    title: 'American Softwood Lumber Standard, NIST PS 20',
-    standing: 'second-hand',
+    title: 'American Softwood Lumber Standard, NIST PS 20; some sizes read, the rest from memory',
+    standing: 'from memory',
   },
   'hardwood-tables': {
     title: 'Hardwood thickness tables, surfaced two sides; three agree',

@@ -1,0 +1,25 @@
+/** The calculator's front door. Lengths are millimetres; see MODEL.md for the model. */
+export { type Mm, inches, mm } from './length/mm.ts';
+export { type LengthUnit, type ParsedLength, parseLength } from './length/parseLength.ts';
+export {
+  type LengthFormat,
+  formatLength,
+  formatReadable,
+  formatWorking,
+  isRounded,
+} from './length/formatLength.ts';
+export type * from './joint/types.ts';
+export { planJoint } from './joint/planJoint.ts';
+export { SpecError } from './joint/checkSpec.ts';
+export { defaults } from './joint/defaults.ts';
+export { DEFAULT_POINT } from './joint/tip.ts';
+export { toMark } from './joint/spacing.ts';
+export { stockPins } from './stock/pins.ts';
+export { type SoldGroup, type SoldSize, boardsAsSold } from './stock/boardsAsSold.ts';
+export { shopTable } from './stock/diameterRules.ts';
+export { speciesNames } from './moisture/species.ts';
+export type { Expression } from './working/expression.ts';
+export type { WorkingStep } from './working/types.ts';
+export type { Sentence } from './working/sentence.ts';
+export { plainText } from './working/plainText.ts';
+export { type Source, type SourceId, type Standing, sources } from './working/sources.ts';
