@@ -1,0 +1,5 @@
+/** The pages in every page's head, in order. Add a line when a page exists. */
+export const navigation = [
+  { label: 'Contents', path: '/' },
+  { label: 'Bench', path: '/bench/' },
+] as const;
