@@ -22,4 +22,5 @@ export type { Expression } from './working/expression.ts';
 export type { WorkingStep } from './working/types.ts';
 export type { Sentence } from './working/sentence.ts';
 export { plainText } from './working/plainText.ts';
+export { stepMathML, toMathML } from './working/mathml.ts';
 export { type Source, type SourceId, type Standing, sources } from './working/sources.ts';
