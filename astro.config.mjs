@@ -19,10 +19,16 @@ export default defineConfig({
   output: 'static',
   integrations: [svelte({ compilerOptions: { runes: true } }), mdx()],
   build: {
-    // The content security policy allows no inline styles and no data: files.
+    // With assetsInlineLimit below: the security policy allows no inline styles and no data: files.
     inlineStylesheets: 'never',
   },
-  vite: { build: { assetsInlineLimit: 0 } },
+  vite: {
+    build: {
+      assetsInlineLimit: 0,
+      // Old school laptops and phones: light-dark() in the tokens is rewritten for them.
+      cssTarget: ['chrome111', 'firefox114', 'safari16.4'],
+    },
+  },
   markdown: {
     syntaxHighlight: false,
     processor: satteri({ mdastPlugins: [lessonMarkdown({ root: import.meta.dirname, base })] }),

@@ -1,4 +1,4 @@
-import type { LengthUnit } from '../core/length/parseLength.ts';
+import type { LengthUnit } from '../core/index.ts';
 
 function shown(): LengthUnit {
   const onPage = typeof document === 'undefined' ? undefined : document.documentElement.dataset['unit'];
