@@ -21,7 +21,7 @@ export function tableReach(celsius: number): 'within the table' | 'beyond the ta
  *
  * Source: Wood Handbook, FPL-GTR-190, Eq. 4-5 (read). W, K, K1 and K2 are its fitted
  * quantities: two layers of water, K1 and K2 how tightly they are held.
- * @example equilibriumMoisture(21, 0.5) // 9.3 (rounded)
+ * @example equilibriumMoisture(21, 0.5) // 9.2 (rounded)
  */
 export function equilibriumMoisture(celsius: number, relativeHumidity: number): number {
   requireNumber('celsius', celsius);
