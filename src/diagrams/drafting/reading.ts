@@ -1,0 +1,31 @@
+import { type Mm, formatReadable } from '../../core/index.ts';
+
+/** What the reader sees lengths in. */
+export type Unit = 'in' | 'mm';
+
+/** A text of a drawing in either unit; the drawing is arranged so that both fit. */
+export interface Reading {
+  readonly in: string;
+  readonly mm: string;
+}
+
+/** The same words in both units. */
+export function words(text: string): Reading {
+  return { in: text, mm: text };
+}
+
+/** A text with lengths in it, once in each unit. @example reading((length) => `Ø${length(pin.diameter)}`) */
+export function reading(write: (length: (mm: number) => string) => string): Reading {
+  const inUnit = (unit: Unit) =>
+    write((mm) =>
+      formatReadable(mm as Mm, unit)
+        .replace('-', '−')
+        .replace(' ', '\u00a0'),
+    );
+  return { in: inUnit('in'), mm: inUnit('mm') };
+}
+
+/** A description in the unit that is shown, or in both, one after the other. */
+export function shownText(unit: Unit | 'both', write: (unit: Unit) => string): string {
+  return unit === 'both' ? `${write('in')} ${write('mm')}` : write(unit);
+}
