@@ -7,19 +7,23 @@ export {
   formatReadable,
   formatWorking,
   isRounded,
+  spokenLength,
 } from './length/formatLength.ts';
+export { ShopSteps, type StepSize } from './length/shopSteps.ts';
 export type * from './joint/types.ts';
 export { planJoint } from './joint/planJoint.ts';
 export { SpecError } from './joint/checkSpec.ts';
 export { defaults } from './joint/defaults.ts';
 export { DEFAULT_POINT } from './joint/tip.ts';
 export { toMark } from './joint/spacing.ts';
+export { type DecodedSetup, type Setup, decodeSetup, encodeSetup } from './setup/setupLink.ts';
 export { stockPins } from './stock/pins.ts';
 export { type SoldGroup, type SoldSize, boardsAsSold } from './stock/boardsAsSold.ts';
 export { shopTable } from './stock/diameterRules.ts';
 export { speciesNames } from './moisture/species.ts';
 export type { Expression } from './working/expression.ts';
 export type { WorkingStep } from './working/types.ts';
+export { type Ingredient, ingredients } from './working/ancestry.ts';
 export type { Sentence } from './working/sentence.ts';
 export { plainText } from './working/plainText.ts';
 export { stepMathML, toMathML } from './working/mathml.ts';

@@ -99,3 +99,13 @@ export function formatWorking(length: Mm, unit: 'in' | 'mm'): string {
     ? (length / 25.4).toFixed(3)
     : formatLength(length, sixtyFourths);
 }
+
+/**
+ * A length with its unit in words, for a screen reader.
+ * @example spokenLength(mm(12.7), 'in') // '1/2 inch'
+ */
+export function spokenLength(length: Mm, unit: 'in' | 'mm'): string {
+  const number = formatReadable(length, unit).replace('≈', 'about ');
+  if (unit === 'mm') return `${number} millimeter${number === '1' ? '' : 's'}`;
+  return `${number} inch${Math.abs(length) <= 25.4 + 1e-6 ? '' : 'es'}`;
+}
