@@ -14,6 +14,8 @@ const OVERRUN = 4;
 const TEXT_GAP = 5;
 /** The line outside an arrow that points inward. */
 const TAIL = 9;
+/** From a dimension line up to the middle of a number that stands over it. */
+const OVER = 15;
 
 /** One end of a dimension: where it lies along the dimension line, and where its feature lies across. */
 export interface DimensionEnd {
@@ -31,8 +33,8 @@ export interface Span {
   readonly openAt?: 'from' | 'to';
   readonly set?: boolean;
   readonly caution?: boolean;
-  /** Where the number goes when it has no room inside: left of the span, or right of it. */
-  readonly outside: 'before' | 'after';
+  /** Where the number goes when it has no room inside: left of the span, right of it, or over it. */
+  readonly outside: 'before' | 'after' | 'over';
 }
 
 export interface Dimensions {
@@ -46,12 +48,13 @@ function toPoint(axis: Axis, along: number, across: number): Point {
   return axis === 'x' ? { x: along, y: across } : { x: across, y: along };
 }
 
-function arrowhead(axis: Axis, tip: number, across: number, direction: 1 | -1): string {
-  const base = tip - direction * ARROW;
+/** A filled arrowhead with its tip at `tip`, pointing along the unit vector (dx, dy). */
+export function arrowAt(tip: Point, dx: number, dy: number): string {
+  const base = { x: tip.x - dx * ARROW, y: tip.y - dy * ARROW };
   return closed([
-    toPoint(axis, tip, across),
-    toPoint(axis, base, across - ARROW_HALF),
-    toPoint(axis, base, across + ARROW_HALF),
+    tip,
+    { x: base.x - dy * ARROW_HALF, y: base.y + dx * ARROW_HALF },
+    { x: base.x + dy * ARROW_HALF, y: base.y - dx * ARROW_HALF },
   ]);
 }
 
@@ -114,7 +117,14 @@ export function dimensionRow(axis: Axis, across: number, spans: readonly Span[])
         ...look,
       });
     const arrow = (tip: number, direction: 1 | -1) =>
-      strokes.push({ pen: 'arrow', d: arrowhead(axis, tip, across, direction), ...look });
+      strokes.push({
+        pen: 'arrow',
+        d:
+          axis === 'x'
+            ? arrowAt(toPoint(axis, tip, across), direction, 0)
+            : arrowAt(toPoint(axis, tip, across), 0, direction),
+        ...look,
+      });
     const [start, end] = [span.from.along, span.to.along];
     const text = textLength(axis, span.text);
     const middle = (start + end) / 2;
@@ -147,6 +157,10 @@ export function dimensionRow(axis: Axis, across: number, spans: readonly Span[])
       labels.push({ ...beside(middle, across, span.outside), text: span.text, ...look });
       return;
     }
+    if (span.outside === 'over') {
+      labels.push({ ...place(axis, middle, across - OVER, 'middle'), text: span.text, ...look });
+      return;
+    }
     const out = fit === 'all outside' ? ARROW + TAIL : TAIL;
     const [edge, anchor] =
       span.outside === 'before' ? ([start - out, 'end'] as const) : ([end + out, 'start'] as const);
@@ -173,7 +187,7 @@ function beside(
   across: number,
   side: Span['outside'],
 ): Pick<Label, 'x' | 'y' | 'anchor' | 'kind'> {
-  return side === 'before'
+  return side !== 'after'
     ? { x: across - TEXT_GAP - 2, y: middle, anchor: 'end', kind: 'number' }
     : { x: across + TEXT_GAP + 2, y: middle, anchor: 'start', kind: 'number' };
 }

@@ -29,3 +29,8 @@ export function reading(write: (length: (mm: number) => string) => string): Read
 export function shownText(unit: Unit | 'both', write: (unit: Unit) => string): string {
   return unit === 'both' ? `${write('in')} ${write('mm')}` : write(unit);
 }
+
+/** The text as it is shown: in one unit only, or in both. */
+export function shownReading(text: Reading, unit: Unit | 'both'): Reading {
+  return unit === 'both' ? text : words(text[unit]);
+}

@@ -3,10 +3,11 @@ import { type Dimensions, type Span, dimensionRow } from '../drafting/dimension.
 import type { Hatch, Sheet, Stroke } from '../drafting/ink.ts';
 import { type Label, labelBox, textWidth } from '../drafting/label.ts';
 import { cautionSign, edgeMark, faceMark } from '../drafting/marks.ts';
-import { closed, open } from '../drafting/path.ts';
-import { type Box, type Point, boxAround } from '../drafting/point.ts';
-import { reading, words } from '../drafting/reading.ts';
-import type { Body, Measure, SectionShapes, Side } from './shapes.ts';
+import { circle, closed, open } from '../drafting/path.ts';
+import { type Box, type Point, boxAround, shift } from '../drafting/point.ts';
+import { type Unit, shownReading, words } from '../drafting/reading.ts';
+import { slantedDimension } from '../drafting/slanted.ts';
+import type { Body, Measure, Note, SectionShapes, Side, SlantedMeasure, Step } from './shapes.ts';
 
 /** Between rows of dimensions, and between the joint and the first row, in px. */
 const ROW = 31;
@@ -15,8 +16,15 @@ const FIRST_ROW = 30;
 const NAME_OVER = 18;
 /** Below this width a drawing uses its short words. */
 const NARROW = 520;
-const TALLEST = { narrow: 300, wide: 340 } as const;
+const TALLEST = { narrow: 300, wide: 420 } as const;
 const LARGEST_SCALE = 11;
+
+/** How the reader has it. */
+export interface Look {
+  readonly unit: Unit | 'both';
+  /** Ids of the measures that the reader controls. */
+  readonly set: readonly string[];
+}
 
 /** How the page and the joint lie to each other. */
 interface Frame {
@@ -150,18 +158,18 @@ function drawMarks(shapes: SectionShapes, frame: Frame): Stroke[] {
   ];
 }
 
-function spanOf(measure: Measure, frame: Frame, set: readonly string[]): Span {
+function spanOf(measure: Measure, frame: Frame, look: Look): Span {
   const [from, to] = [frame.place(measure.from), frame.place(measure.to)];
   const alongX = measure.side === 'above' || measure.side === 'below';
   const end = (p: Point) => (alongX ? { along: p.x, feature: p.y } : { along: p.y, feature: p.x });
   return {
     from: measure.openAt === 'from' ? { ...end(from), feature: null } : end(from),
     to: measure.openAt === 'to' ? { ...end(to), feature: null } : end(to),
-    text: measure.text,
+    text: shownReading(measure.text, look.unit),
     outside: measure.outside,
     ...(measure.openAt && { openAt: measure.openAt }),
     ...(measure.caution === true && { caution: true }),
-    ...(set.includes(measure.id) && { set: true }),
+    ...(look.set.includes(measure.id) && { set: true }),
   };
 }
 
@@ -183,7 +191,7 @@ function drawRows(
   shapes: SectionShapes,
   frame: Frame,
   narrow: boolean,
-  set: readonly string[],
+  look: Look,
   nameX: number,
 ): Rows {
   const strokes: Stroke[] = [];
@@ -193,8 +201,11 @@ function drawRows(
     const axis = side === 'above' || side === 'below' ? 'x' : 'y';
     for (let tier = 0; tier < tiersOf(shapes, side); tier++) {
       const measures = shapes.measures.filter((m) => m.side === side && m.tier === tier);
-      const spans = measures.map((m) => spanOf(m, frame, set));
-      const widest = Math.max(0, ...measures.map((m) => textWidth(m.text, 'number')));
+      const spans = measures.map((m) => spanOf(m, frame, look));
+      const widest = Math.max(
+        0,
+        ...measures.map((m) => textWidth(shownReading(m.text, look.unit), 'number')),
+      );
       const across = rowAt(side, tier, frame, widest);
       const row = dimensionRow(axis, across, spans);
       strokes.push(...row.strokes);
@@ -221,31 +232,56 @@ function drawRows(
 }
 
 /** Overhang, reveal and setback: beside the joint, over A's reference face. */
-function drawSteps(shapes: SectionShapes, frame: Frame, set: readonly string[]): Dimensions {
-  const parts = shapes.steps.map((step) => {
-    const from = frame.place({ x: step.x, y: step.from });
-    const to = frame.place({ x: step.x, y: step.to });
-    const x = from.x - 14;
-    const row = dimensionRow('y', x, [
-      {
-        from: { along: from.y, feature: step.openAt === undefined ? from.x : null },
-        to: { along: to.y, feature: null },
-        text: words(''),
-        outside: 'before',
-        ...(step.openAt && { openAt: step.openAt }),
-        ...(set.includes(step.id) && { set: true }),
-      },
-    ]);
-    const label: Label = {
-      x: x - 8,
-      y: Math.min(from.y, (from.y + to.y) / 2) - 2,
-      anchor: 'end',
-      kind: 'number',
-      text: step.text,
-      ...(set.includes(step.id) && { set: true }),
-    };
-    return { strokes: row.strokes, labels: [label] };
+function drawStep(step: Step, frame: Frame, look: Look): Dimensions {
+  const from = frame.place({ x: step.x, y: step.from });
+  const to = frame.place({ x: step.x, y: step.to });
+  const row = dimensionRow('y', from.x - 14, [
+    {
+      from: { along: from.y, feature: from.x },
+      to: { along: to.y, feature: null },
+      text: shownReading(step.text, look.unit),
+      outside: 'before',
+      ...(look.set.includes(step.id) && { set: true }),
+    },
+  ]);
+  return row;
+}
+
+function drawSlanted(measure: SlantedMeasure, frame: Frame, look: Look): Dimensions {
+  return slantedDimension({
+    from: frame.place(measure.from),
+    to: frame.place(measure.to),
+    text: shownReading(measure.text, look.unit),
+    offset: measure.offset,
+    ...(measure.caution === true && { caution: true }),
+    ...(look.set.includes(measure.id) && { set: true }),
   });
+}
+
+function drawNote(note: Note, frame: Frame, look: Look): Dimensions {
+  const at = shift(frame.place(note.at), note.dx, note.dy);
+  const text = shownReading(note.text, look.unit);
+  const label: Label = { ...at, anchor: note.anchor, kind: note.kind, text };
+  if (note.leader === undefined) return { strokes: [], labels: [label] };
+  const box = labelBox(label);
+  const target = frame.place(note.leader);
+  const start = { x: (box.left + box.right) / 2, y: box.top - 3 };
+  return {
+    strokes: [
+      { pen: 'thin', d: open([start, target]) },
+      { pen: 'arrow', d: circle(target, 2.6) },
+    ],
+    labels: [label],
+  };
+}
+
+/** What stands beside the rows: steps, slanted dimensions and notes. */
+function drawBeside(shapes: SectionShapes, frame: Frame, look: Look): Dimensions {
+  const parts = [
+    ...shapes.steps.map((step) => drawStep(step, frame, look)),
+    ...shapes.slanted.map((measure) => drawSlanted(measure, frame, look)),
+    ...shapes.notes.map((note) => drawNote(note, frame, look)),
+  ];
   return {
     strokes: parts.flatMap((part) => part.strokes),
     labels: parts.flatMap((part) => part.labels),
@@ -282,7 +318,7 @@ interface Room {
 interface Arranged {
   readonly frame: Frame;
   readonly rows: Rows;
-  readonly steps: Dimensions;
+  readonly beside: Dimensions;
   readonly nameX: number;
   readonly room: Room;
 }
@@ -291,7 +327,7 @@ interface Arranged {
 function fit(
   shapes: SectionShapes,
   width: number,
-  set: readonly string[],
+  look: Look,
   kept: Room | null,
   row: number,
 ): Arranged {
@@ -301,7 +337,7 @@ function fit(
   const above = kept?.above ?? tiersOf(shapes, 'above');
   const below = kept?.below ?? tiersOf(shapes, 'below');
   const tallest = kept?.bodyHeight ?? (narrow ? TALLEST.narrow : TALLEST.wide);
-  const top = 14 + FIRST_ROW + (row - ROW) + Math.max(0, above - 1) * row;
+  const top = 28 + FIRST_ROW + (row - ROW) + Math.max(0, above - 1) * row;
 
   const attempt = (marginLeft: number, marginRight: number): Arranged => {
     const free = Math.max(60, width - marginLeft - marginRight);
@@ -320,8 +356,8 @@ function fit(
     return {
       frame,
       nameX,
-      rows: drawRows(shapes, frame, narrow, set, nameX),
-      steps: drawSteps(shapes, frame, set),
+      rows: drawRows(shapes, frame, narrow, look, nameX),
+      beside: drawBeside(shapes, frame, look),
       room: { bodyHeight, above, below },
     };
   };
@@ -329,7 +365,7 @@ function fit(
   let [marginLeft, marginRight] = [10, 10];
   let best = attempt(marginLeft, marginRight);
   for (let turn = 0; turn < 12; turn++) {
-    const boxes = [...best.rows.labels, ...best.steps.labels].map(labelBox);
+    const boxes = [...best.rows.labels, ...best.beside.labels].map(labelBox);
     const overLeft = Math.max(best.rows.crowding, 2 - Math.min(...boxes.map((b) => b.left)));
     const overRight = Math.max(0, ...boxes.map((b) => b.right)) - (width - 2);
     if (overLeft <= 0.5 && overRight <= 0.5) break;
@@ -343,23 +379,23 @@ function fit(
 function arrangeIn(
   all: SectionShapes,
   width: number,
-  set: readonly string[],
+  look: Look,
   kept: Room | null,
 ): { sheet: Sheet; room: Room; row: number } {
   // A phone has no room for lengths that run off past a break line and limit nothing.
   const shapes =
     width < NARROW ? { ...all, measures: all.measures.filter((m) => m.openAt === undefined) } : all;
-  const beside = fit(shapes, width, set, kept, ROW);
-  const over = fit(shapes, width, set, kept, ROW + NAME_OVER);
-  const best = over.frame.scale > beside.frame.scale * 1.15 ? over : beside;
-  const { frame, rows, steps, nameX, room } = best;
+  const inline = fit(shapes, width, look, kept, ROW);
+  const over = fit(shapes, width, look, kept, ROW + NAME_OVER);
+  const best = width < NARROW && over.frame.scale > inline.frame.scale * 1.15 ? over : inline;
+  const { frame, rows, beside, nameX, room } = best;
   const height = Math.ceil(frame.box.bottom + FIRST_ROW - ROW + room.below * frame.row + 34);
   const unitNote: Label = {
     x: nameX,
     y: height - 12,
     anchor: 'start',
     kind: 'word',
-    text: { in: 'inches', mm: 'millimeters' },
+    text: shownReading({ in: 'inches', mm: 'millimeters' }, look.unit),
   };
   return {
     room,
@@ -375,9 +411,9 @@ function arrangeIn(
         ...drawAxes(shapes, frame),
         ...drawMarks(shapes, frame),
         ...rows.strokes,
-        ...steps.strokes,
+        ...beside.strokes,
       ],
-      labels: [...drawLetters(shapes, frame), ...rows.labels, ...steps.labels, unitNote],
+      labels: [...drawLetters(shapes, frame), ...rows.labels, ...beside.labels, unitNote],
     },
   };
 }
@@ -385,14 +421,14 @@ function arrangeIn(
 /**
  * Lays a section out on a sheet `width` px wide: to scale, with its dimensions in rows that do
  * not cross. `home` is the joint pushed together and `now` as it stands; both take the same
- * height. `set` names the measures that the reader controls.
+ * height.
  */
 export function arrangeSection(
   home: SectionShapes,
   now: SectionShapes,
   width: number,
-  set: readonly string[] = [],
+  look: Look,
 ): Sheet {
-  const together = arrangeIn(home, width, set, null);
-  return home === now ? together.sheet : arrangeIn(now, width, set, together.room).sheet;
+  const together = arrangeIn(home, width, look, null);
+  return home === now ? together.sheet : arrangeIn(now, width, look, together.room).sheet;
 }

@@ -52,21 +52,43 @@ export interface Measure {
   readonly side: Side;
   readonly tier: number;
   readonly openAt?: 'from' | 'to';
-  readonly outside: 'before' | 'after';
+  readonly outside: 'before' | 'after' | 'over';
   readonly caution?: boolean;
 }
 
 /** A small step at the joint, dimensioned right where it is: overhang, reveal, setback. */
 export interface Step {
   readonly id: string;
-  readonly name: string;
   readonly value: number;
   readonly text: Reading;
   /** x of the joint; the dimension stands to the left of it. */
   readonly x: number;
   readonly from: number;
   readonly to: number;
-  readonly openAt?: 'from';
+}
+
+/** A length that lies neither level nor upright. */
+export interface SlantedMeasure {
+  readonly id: string;
+  readonly value: number;
+  readonly text: Reading;
+  readonly from: Point;
+  readonly to: Point;
+  /** Distance of the dimension line in px, to the left of the way from `from` to `to`. */
+  readonly offset: number;
+  readonly caution?: boolean;
+}
+
+/** A word beside a point of the drawing; `dx`, `dy` in px from it. */
+export interface Note {
+  readonly text: Reading;
+  readonly at: Point;
+  readonly dx: number;
+  readonly dy: number;
+  readonly anchor: 'start' | 'middle' | 'end';
+  readonly kind: 'word' | 'number';
+  /** What a leader line from the note points into. */
+  readonly leader?: Point;
 }
 
 /** Everything to be drawn, in mm of the real joint. */
@@ -77,6 +99,8 @@ export interface SectionShapes {
   readonly axes: readonly Segment[];
   readonly measures: readonly Measure[];
   readonly steps: readonly Step[];
+  readonly slanted: readonly SlantedMeasure[];
+  readonly notes: readonly Note[];
   /** What a row of measures is called: 'above 0' → 'held'. */
   readonly rowNames: Readonly<Record<string, { readonly short: string; readonly long: string }>>;
   /** Face marks on reference faces, edge marks on reference edges and ends. */

@@ -3,6 +3,7 @@ import type { Point } from '../drafting/point.ts';
 import { reading } from '../drafting/reading.ts';
 import { boreOf, dowelOf, pose } from './bore.ts';
 import { memberMeasures, pinText } from './measures.ts';
+import { ROW_NAMES } from './rowNames.ts';
 import type { Body, Measure, SectionShapes, Step } from './shapes.ts';
 
 /** How far the boards are moved from home, along the pin, in mm. */
@@ -120,15 +121,14 @@ function moved(body: Body, dx: number): Body {
   };
 }
 
-function stepOf(plan: JointPlan, topWhole: boolean): Step[] {
+function stepOf(plan: JointPlan, top: Side | null): Step[] {
   const { spec } = plan;
-  const step = (id: string, value: number, open = false): Step[] =>
-    open || Math.abs(value) < 1e-6
+  const step = (id: string, value: number): Step[] =>
+    Math.abs(value) < 1e-6
       ? []
       : [
           {
             id,
-            name: id,
             value,
             text: reading((length) => length(Math.abs(value))),
             x: 0,
@@ -136,8 +136,10 @@ function stepOf(plan: JointPlan, topWhole: boolean): Step[] {
             to: Math.max(-value, 0),
           },
         ];
-  if (plan.kind === 'corner') return step('overhang', spec.overhang, !topWhole);
-  if (plan.kind === 'tee') return step('at', spec.at, !topWhole);
+  // Measured from an end that a break line cuts off, it can't be shown here.
+  if (top?.whole === false) return [];
+  if (plan.kind === 'corner') return step('overhang', spec.overhang);
+  if (plan.kind === 'tee') return step('at', spec.at);
   return step('reveal', spec.reveal);
 }
 
@@ -205,7 +207,7 @@ export function straightSection(plan: JointPlan, apart: number): SectionShapes {
       to: { x: moves.pin + pin.length - a.engagement, y: axisY - radius },
       side: 'above',
       tier: 1,
-      outside: 'after',
+      outside: 'over',
     });
   }
   measures.push({
@@ -260,13 +262,15 @@ export function straightSection(plan: JointPlan, apart: number): SectionShapes {
             ],
           ],
     measures,
-    steps: apart > 0 ? [] : stepOf(plan, standing?.top.whole ?? true),
+    steps: apart > 0 ? [] : stepOf(plan, standing?.top ?? null),
+    slanted: [],
+    notes: [],
     rowNames: {
-      'above 0': { short: 'held', long: 'held by each' },
-      'above 1': { short: 'pin', long: 'pin' },
-      'below 0': { short: 'hole', long: 'hole depth' },
-      'below 1': { short: 'left', long: 'wood left' },
-      'below 2': { short: 'board B', long: 'thickness of B' },
+      'above 0': ROW_NAMES.held,
+      'above 1': ROW_NAMES.pin,
+      'below 0': ROW_NAMES.hole,
+      'below 1': ROW_NAMES.left,
+      'below 2': ROW_NAMES.boardB,
     },
     marks: [
       { kind: 'face', at: { x: markX, y: 0 }, turn: 0 },
