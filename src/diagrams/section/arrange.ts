@@ -235,16 +235,20 @@ function drawRows(
 function drawStep(step: Step, frame: Frame, look: Look): Dimensions {
   const from = frame.place({ x: step.x, y: step.from });
   const to = frame.place({ x: step.x, y: step.to });
-  const row = dimensionRow('y', from.x - 14, [
+  // On the side of the board that lies lower.
+  const lower = step.to > 0 ? 1 : -1;
+  const row = dimensionRow('y', from.x + lower * 14, [
     {
       from: { along: from.y, feature: from.x },
       to: { along: to.y, feature: null },
       text: shownReading(step.text, look.unit),
-      outside: 'before',
+      outside: lower === 1 ? 'after' : 'before',
       ...(look.set.includes(step.id) && { set: true }),
     },
   ]);
-  return row;
+  const clear = (label: Label) =>
+    label.anchor === 'middle' ? label : { ...label, y: Math.min(label.y, to.y - 12) };
+  return { strokes: row.strokes, labels: row.labels.map(clear) };
 }
 
 function drawSlanted(measure: SlantedMeasure, frame: Frame, look: Look): Dimensions {
@@ -362,7 +366,8 @@ function fit(
     };
   };
 
-  let [marginLeft, marginRight] = [10, 10];
+  const sides = 10 + (shapes.slanted.some((measure) => measure.offset !== 0) ? 16 : 0);
+  let [marginLeft, marginRight] = [sides, sides];
   let best = attempt(marginLeft, marginRight);
   for (let turn = 0; turn < 12; turn++) {
     const boxes = [...best.rows.labels, ...best.beside.labels].map(labelBox);

@@ -31,6 +31,7 @@ export function legSection(plan: JointPlan, apart: number): SectionShapes {
   const axisX = near - axisY;
   const reach = a.holeDepth + spec.bit.tip;
   const shown = reach + Math.max(8, t * 0.5);
+  const shownSecond = reach + Math.max(14, t * 0.7);
   const hiddenRow = !rowsMeet(plan);
 
   const bodies: Body[] = [
@@ -70,14 +71,14 @@ export function legSection(plan: JointPlan, apart: number): SectionShapes {
       member: 'second',
       outline: [
         { x: near, y: near + away },
-        { x: near, y: near + away + shown * 0.8 },
-        { x: near - t, y: near + away + shown * 0.8 },
+        { x: near, y: near + away + shownSecond },
+        { x: near - t, y: near + away + shownSecond },
         { x: near - t, y: near + away },
       ],
       breaks: [1],
       grain: 'long',
       angle: 90,
-      letter: { text: 'A2', at: { x: axisX, y: near + away + (reach + shown) / 2 } },
+      letter: { text: 'A2', at: { x: axisX, y: near + away + (reach + shownSecond) / 2 } },
     },
   ];
 

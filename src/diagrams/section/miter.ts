@@ -15,7 +15,13 @@ function member(plan: JointPlan, side: -1 | 1, dx: number): Body {
   const line = spec.jointLength;
   const first = plan.positions[0] ?? 0;
   const reach = (a.holeDepth + spec.bit.tip + spec.bit.diameter / 2 - first) * HALF_ROOT;
-  const inner = Math.max(reach, 0) + Math.max(10, spec.a.width * 0.2);
+  // The letter stands clear of the holes, halfway across the member.
+  const past = a.holeDepth + spec.bit.tip + 6;
+  const letter = { x: dx + side * past, y: past - line / 2 };
+  const inner = Math.max(
+    reach + Math.max(10, spec.a.width * 0.2),
+    (past + letter.y) * HALF_ROOT + 9,
+  );
   const outer = inner + line * HALF_ROOT;
   const heel = { x: dx, y: 0 };
   const toe = { x: dx, y: -line };
@@ -23,17 +29,13 @@ function member(plan: JointPlan, side: -1 | 1, dx: number): Body {
     x: from.x + side * distance * HALF_ROOT,
     y: from.y + distance * HALF_ROOT,
   });
-  const middle = along(
-    { x: heel.x + (side * line) / 4, y: -line / 4 },
-    Math.max(inner * 0.6, inner - 12),
-  );
   return {
     member: side === -1 ? 'a' : 'b',
     outline: [heel, toe, along(toe, outer), along(heel, inner)],
     breaks: [2],
     grain: 'long',
     angle: side * 45,
-    letter: { text: side === -1 ? 'A' : 'B', at: middle },
+    letter: { text: side === -1 ? 'A' : 'B', at: letter },
   };
 }
 
@@ -147,7 +149,7 @@ export function miterSection(plan: JointPlan, apart: number): SectionShapes {
       slanted.push({
         id,
         value: plans.woodLeft,
-        text: plans.woodLeft < 0 ? text : { in: `${text.in} left`, mm: `${text.mm} left` },
+        text: plans.woodLeft < 0 ? text : { in: `wood ${text.in}`, mm: `wood ${text.mm}` },
         from: plans.woodLeft < 0 ? edge : nearest,
         to: plans.woodLeft < 0 ? nearest : edge,
         offset: 0,
@@ -182,7 +184,7 @@ export function miterSection(plan: JointPlan, apart: number): SectionShapes {
         text: words('heel'),
         at: { x: 0, y: 0 },
         dx: apart > 0 ? 6 : 0,
-        dy: 16,
+        dy: 27,
         anchor: 'middle',
         kind: 'word',
       },

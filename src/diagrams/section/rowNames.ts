@@ -5,6 +5,6 @@ export const ROW_NAMES = {
   held: { short: 'held', long: 'held by each' },
   pin: { short: 'pin', long: 'pin' },
   hole: { short: 'hole', long: 'hole depth' },
-  left: { short: 'left', long: 'wood left' },
+  left: { short: 'wood left', long: 'wood left' },
   boardB: { short: 'board B', long: 'thickness of B' },
 } as const satisfies SectionShapes['rowNames'];

@@ -1,0 +1,33 @@
+import type { JointPlan } from '../../core/joint/types.ts';
+import { type Unit, reading } from '../drafting/reading.ts';
+
+/** The name of the drawing. */
+export function titleOfLayout(plan: JointPlan): string {
+  return `Layout of the pins along the ${plan.kind} joint`;
+}
+
+/** The layout in sentences: its values, and what would change them. */
+export function describeLayout(plan: JointPlan, unit: Unit): string {
+  const say = (write: (length: (mm: number) => string) => string) =>
+    reading((length) => write((mm) => `${length(mm)} ${unit}`))[unit];
+  const { marks, positions, spec } = plan;
+  const start = plan.kind === 'miter' ? 'the heel' : 'the reference end';
+  if (positions.length === 0) return 'No pin fits, so no hole is marked.';
+  const count = positions.length === 1 ? 'One pin' : `${positions.length} pins`;
+  const head = say((length) => `${count} on a joint ${length(spec.jointLength)} long.`);
+  const list = say(
+    (length) => `Marks from ${start}: ${marks.map((mark) => length(mark)).join('; ')}.`,
+  );
+  const onB =
+    plan.kind === 'frame' && spec.at > 0
+      ? say((length) => ` On B each mark lies ${length(spec.at)} farther from its end.`)
+      : '';
+  const second =
+    plan.secondRow.length === 0
+      ? ''
+      : say(
+          (length) =>
+            ` The second apron's marks: ${plan.secondRow.map((mark) => length(mark)).join('; ')}.`,
+        );
+  return `${head} ${list}${onB}${second} A longer joint takes more pins; a smaller end margin spreads them farther apart.`;
+}
