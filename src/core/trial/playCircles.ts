@@ -1,20 +1,11 @@
 import { ShiftFinder } from './shift.ts';
 
-/** How two boards settle when their pins are pushed home. */
-export interface Settled {
-  /** Shift of board A along and across the joint from where it was meant to be, mm. */
-  readonly along: number;
-  readonly across: number;
-  /** Turn of board A in the plane of the joint, radians; across grows by `turn` times the distance along. */
-  readonly turn: number;
-  /** How far the worst pin stays outside its play, mm; 0 or less where every pin goes in. */
-  readonly miss: number;
-}
-
-/** Slopes flatter than this, in mm per radian and mm of row, are taken for the bottom. */
-const FLAT = 1e-10;
+/** A slope flatter than this, for each mm of the row, is taken for the bottom. */
+const FLAT = 1e-8;
 /** A turn known to this many mm at the end of the row is known well enough. */
-const NARROW = 1e-10;
+const NARROW = 1e-9;
+/** A miss within this of the least that is possible is the least, mm. */
+const CLOSE = 1e-14;
 const MOST_STEPS = 200;
 
 /**
@@ -24,14 +15,22 @@ const MOST_STEPS = 200;
  * turn.
  *
  * At a given turn the best shift is a smallest circle (`ShiftFinder`). Its miss is a convex
- * function of the turn, whose slope is known from the pins that hold it; so the turn is
- * bracketed and closed in on, by the secant of the slopes where the bottom is round and by
- * where the tangents meet where it is a corner.
+ * function of the turn, whose slope and curvature are known from the pins that hold it. So the
+ * turn is bracketed and closed in on: by Newton's step where the bottom is round, and by where
+ * the tangents of both sides meet where it is a corner.
  *
  * One object serves many rows of the same positions and plays: `closingOdds` asks 10,000 times.
  * Positions, offsets and plays are in mm, the plays 0 or more.
  */
 export class PlayCircles {
+  /** Shift of board A along and across the joint from where it was meant to be, mm. */
+  along = 0;
+  across = 0;
+  /** Turn of board A in the plane of the joint, radians; across grows by it for each mm along. */
+  turn = 0;
+  /** How far the worst pin stays outside its play, mm; 0 or less where every pin goes in. */
+  miss = 0;
+
   readonly #count: number;
   /** Positions from the row's middle, so that a turn does not drag the row along. */
   readonly #x: Float64Array;
@@ -45,6 +44,9 @@ export class PlayCircles {
   readonly #px: Float64Array;
   readonly #py: Float64Array;
   readonly #finder: ShiftFinder;
+  /** How the miss changes with the turn, mm per radian, and how that changes. */
+  #slope = 0;
+  #curvature = 0;
 
   constructor(positions: readonly number[], play: readonly number[], mayTurn: boolean) {
     const count = positions.length;
@@ -64,26 +66,28 @@ export class PlayCircles {
   }
 
   /**
-   * Settles one row. Past `limit` the exact answer does not matter: the search may stop as soon
-   * as the miss is sure to exceed it, and then returns a lower bound of the miss.
+   * Settles one row: the answer stands in `along`, `across`, `turn` and `miss`. Past `limit` the
+   * exact answer does not matter: the search may stop as soon as the miss is sure to exceed it,
+   * and `miss` is then only a lower bound.
    */
-  settle(along: ArrayLike<number>, across: ArrayLike<number>, limit = Infinity): Settled {
+  settle(along: ArrayLike<number>, across: ArrayLike<number>, limit = Infinity): void {
     const finder = this.#finder;
     for (let j = 0; j < this.#count; j++) this.#px[j] = along[j] as number;
     finder.reset();
     if (!this.#mayTurn) {
       for (let j = 0; j < this.#count; j++) this.#py[j] = across[j] as number;
       finder.find(limit);
-      return { along: finder.x, across: finder.y, turn: 0, miss: finder.miss };
+      this.#keep(finder.x, finder.y, 0, finder.miss);
+    } else if (!this.#aroundTightest(along, across)) {
+      this.#searchTurn(across, limit);
     }
-    return this.#aroundTightest(along, across) ?? this.#searchTurn(across, limit);
   }
 
   /**
    * Where every other pin leaves the tightest one alone in the middle of its play, a whole range
-   * of turns is as good; the least of them, or undefined where there is no such turn.
+   * of turns is as good: takes the least of them. False where there is no such turn.
    */
-  #aroundTightest(along: ArrayLike<number>, across: ArrayLike<number>): Settled | undefined {
+  #aroundTightest(along: ArrayLike<number>, across: ArrayLike<number>): boolean {
     const k = this.#tightest;
     let from = -Infinity;
     let to = Infinity;
@@ -91,12 +95,12 @@ export class PlayCircles {
       if (j === k) continue;
       const spare = (this.#play[j] as number) - (this.#play[k] as number);
       const off = (along[j] as number) - (along[k] as number);
-      if (Math.abs(off) > spare) return undefined;
+      if (Math.abs(off) > spare) return false;
       const half = Math.sqrt(spare * spare - off * off);
       const rise = (across[j] as number) - (across[k] as number);
       const run = (this.#x[j] as number) - (this.#x[k] as number);
       if (run === 0) {
-        if (Math.abs(rise) > half) return undefined;
+        if (Math.abs(rise) > half) return false;
         continue;
       }
       const one = (rise - half) / run;
@@ -104,17 +108,14 @@ export class PlayCircles {
       from = Math.max(from, Math.min(one, other));
       to = Math.min(to, Math.max(one, other));
     }
-    if (from > to) return undefined;
+    if (from > to) return false;
     const turn = Math.min(Math.max(0, from), to);
-    return {
-      along: along[k] as number,
-      across: (across[k] as number) - turn * ((this.#x[k] as number) + this.#middle),
-      turn,
-      miss: -(this.#play[k] as number),
-    };
+    const atTightest = (across[k] as number) - turn * (this.#x[k] as number);
+    this.#keep(along[k] as number, atTightest, turn, -(this.#play[k] as number));
+    return true;
   }
 
-  #searchTurn(across: ArrayLike<number>, limit: number): Settled {
+  #searchTurn(across: ArrayLike<number>, limit: number): void {
     const finder = this.#finder;
     const flat = FLAT * this.#reach;
     const narrow = NARROW / this.#reach;
@@ -135,13 +136,13 @@ export class PlayCircles {
       }
     }
 
-    // The best so far on either side of the bottom, once looked at.
+    // What is known on either side of the bottom, once looked at.
     let lowMiss = NaN;
     let lowSlope = NaN;
     let highMiss = NaN;
     let highSlope = NaN;
     let turn = Math.min(Math.max(leaning / this.#spread, low), high);
-    let stride = 0.1 * (high - low) || 0;
+    let steepness = Infinity;
     let bestTurn = turn;
     let bestX = 0;
     let bestY = 0;
@@ -158,7 +159,8 @@ export class PlayCircles {
         bestX = finder.x;
         bestY = finder.y;
       }
-      const slope = this.#slope();
+      this.#weigh();
+      const slope = this.#slope;
       if (Math.abs(slope) <= flat) break;
       if (slope < 0) {
         low = turn;
@@ -171,38 +173,38 @@ export class PlayCircles {
       }
       if (high - low <= narrow) break;
 
+      // No turn can do better than the tangents allow.
       const bracketed = lowSlope < 0 && highSlope > 0;
-      let next = NaN;
-      let floor = -Infinity;
+      let meet = slope < 0 ? high : low;
       if (bracketed) {
-        // Where the tangents meet: no turn can do better than the miss there.
-        const meet =
-          (highMiss - lowMiss + lowSlope * low - highSlope * high) / (lowSlope - highSlope);
-        floor = lowMiss + lowSlope * (meet - low);
-        next = step % 2 === 0 ? meet : (low * highSlope - high * lowSlope) / (highSlope - lowSlope);
-      } else if (slope < 0) {
-        floor = lowMiss + lowSlope * (high - low);
-        next = turn + stride;
-        stride *= 4;
-      } else {
-        floor = highMiss + highSlope * (low - high);
-        next = turn - stride;
-        stride *= 4;
+        meet = (highMiss - lowMiss + lowSlope * low - highSlope * high) / (lowSlope - highSlope);
       }
-      if (floor > limit) return { along: 0, across: 0, turn: 0, miss: floor };
+      const floor = miss + slope * (meet - turn);
+      if (floor > limit) {
+        this.miss = floor;
+        return;
+      }
+      if (bestMiss - floor <= CLOSE) break;
+
+      // Newton's step, while the slope shrinks well; every eighth step halves the bracket, in case
+      // the others only nibble at it.
+      let next = meet;
       if (finder.held === 2) next = this.#levelTurn(across);
-      if (!(next > low && next < high)) {
-        next = bracketed ? (low + high) / 2 : slope < 0 ? high : low;
-        if (next === turn) break;
-      }
+      else if (Math.abs(slope) < 0.5 * steepness) next = turn - slope / this.#curvature;
+      steepness = Math.abs(slope);
+      if (!(next > low && next < high)) next = meet;
+      if (step % 8 === 7 || !(next > low && next < high)) next = (low + high) / 2;
       turn = next;
     }
-    return {
-      along: bestX,
-      across: bestY - bestTurn * this.#middle,
-      turn: bestTurn,
-      miss: bestMiss,
-    };
+    this.#keep(bestX, bestY, bestTurn, bestMiss);
+  }
+
+  /** Keeps an answer; `across` is given at the middle of the row. */
+  #keep(along: number, across: number, turn: number, miss: number): void {
+    this.along = along;
+    this.across = across - turn * this.#middle;
+    this.turn = turn;
+    this.miss = miss;
   }
 
   /** The turn that puts the two holders level. */
@@ -215,36 +217,60 @@ export class PlayCircles {
     );
   }
 
-  /** How the miss grows with the turn, mm per radian: the holders' pulls, weighed so that they balance. */
-  #slope(): number {
-    const { held, holders } = this.#finder;
-    if (held === 1) return 0;
+  /**
+   * Reckons how the miss changes with the turn at the shift found. Each holder pulls the shift
+   * straight at its point; weighed by what they must for the pulls to balance, their parts across,
+   * times their places along the row, are the slope. Where three holders turn about the shift as
+   * it moves, they swing past it sideways: that makes the curvature. Two are dealt with by
+   * `#levelTurn`; one alone keeps the shift in the middle of its circle whatever the turn.
+   */
+  #weigh(): void {
+    const { held, holders, x, y, miss } = this.#finder;
+    this.#slope = 0;
+    this.#curvature = 0;
+    if (held === 1) return;
     const i = holders[0] as number;
     const j = holders[1] as number;
     const xi = this.#x[i] as number;
     const xj = this.#x[j] as number;
-    const iy = this.#pullAcross(i);
-    if (held === 2) return (-iy * (xi - xj)) / 2;
+    const reachI = miss + (this.#play[i] as number);
+    const iy = ((this.#py[i] as number) - y) / reachI;
+    if (held === 2) {
+      this.#slope = (-iy * (xi - xj)) / 2;
+      return;
+    }
     const k = holders[2] as number;
     const xk = this.#x[k] as number;
-    const ix = this.#pullAlong(i);
-    const jx = this.#pullAlong(j);
-    const jy = this.#pullAcross(j);
-    const kx = this.#pullAlong(k);
-    const ky = this.#pullAcross(k);
+    const reachJ = miss + (this.#play[j] as number);
+    const reachK = miss + (this.#play[k] as number);
+    const ix = ((this.#px[i] as number) - x) / reachI;
+    const jx = ((this.#px[j] as number) - x) / reachJ;
+    const jy = ((this.#py[j] as number) - y) / reachJ;
+    const kx = ((this.#px[k] as number) - x) / reachK;
+    const ky = ((this.#py[k] as number) - y) / reachK;
     const wi = jx * ky - jy * kx;
     const wj = kx * iy - ky * ix;
     const wk = ix * jy - iy * jx;
-    return -(wi * iy * xi + wj * jy * xj + wk * ky * xk) / (wi + wj + wk);
-  }
+    const all = wi + wj + wk;
+    const slope = -(wi * iy * xi + wj * jy * xj + wk * ky * xk) / all;
+    this.#slope = slope;
 
-  #pullAlong(j: number): number {
-    const { x, miss } = this.#finder;
-    return ((this.#px[j] as number) - x) / (miss + (this.#play[j] as number));
-  }
-
-  #pullAcross(j: number): number {
-    const { y, miss } = this.#finder;
-    return ((this.#py[j] as number) - y) / (miss + (this.#play[j] as number));
+    // How the shift moves with the turn: u·τ = −slope − u_y x for each holder's pull u.
+    const bi = -slope - iy * xi;
+    const bj = -slope - jy * xj;
+    const bk = -slope - ky * xk;
+    const xx = ix * ix + jx * jx + kx * kx;
+    const xy = ix * iy + jx * jy + kx * ky;
+    const yy = iy * iy + jy * jy + ky * ky;
+    const bx = ix * bi + jx * bj + kx * bk;
+    const by = iy * bi + jy * bj + ky * bk;
+    const square = xx * yy - xy * xy;
+    const tx = (yy * bx - xy * by) / square;
+    const ty = (xx * by - xy * bx) / square;
+    const si = ix * (ty + xi) - iy * tx;
+    const sj = jx * (ty + xj) - jy * tx;
+    const sk = kx * (ty + xk) - ky * tx;
+    this.#curvature =
+      ((wi * si * si) / reachI + (wj * sj * sj) / reachJ + (wk * sk * sk) / reachK) / all;
   }
 }

@@ -48,10 +48,7 @@ export class ShiftFinder {
 
   /** Finds the best shift; stops once the miss is sure to exceed `limit`. */
   find(limit: number): void {
-    if (this.held === 0) {
-      this.holders[0] = 0;
-      this.held = 1;
-    }
+    if (this.held === 0) this.#startFromWidest();
     for (let i = 0; i < this.held; i++) this.#pool[i] = this.holders[i] as number;
     this.#pick(this.held, -1);
     const rounds = 20 + 4 * this.#px.length;
@@ -63,6 +60,29 @@ export class ShiftFinder {
       for (let i = 0; i < this.held; i++) this.#pool[i + 1] = this.holders[i] as number;
       this.#pick(this.held + 1, worst);
     }
+  }
+
+  /** Starts from the two pins that lie farthest apart along or across. */
+  #startFromWidest(): void {
+    const px = this.#px;
+    const py = this.#py;
+    let left = 0;
+    let right = 0;
+    let near = 0;
+    let far = 0;
+    for (let j = 1; j < px.length; j++) {
+      const x = px[j] as number;
+      const y = py[j] as number;
+      if (x < (px[left] as number)) left = j;
+      if (x > (px[right] as number)) right = j;
+      if (y < (py[near] as number)) near = j;
+      if (y > (py[far] as number)) far = j;
+    }
+    const wide = (px[right] as number) - (px[left] as number);
+    const deep = (py[far] as number) - (py[near] as number);
+    this.holders[0] = wide > deep ? left : near;
+    this.holders[1] = wide > deep ? right : far;
+    this.held = this.holders[0] === this.holders[1] ? 1 : 2;
   }
 
   /** The pin that the present shift misses worst, or −1 where none is worse than the holders. */
@@ -88,42 +108,47 @@ export class ShiftFinder {
   #pick(size: number, newcomer: number): void {
     const pool = this.#pool;
     const starts = newcomer < 0 ? size : 1;
-    let best = Infinity;
     for (let a = 0; a < starts; a++) {
       const i = pool[a] as number;
       this.#one(i);
-      best = this.#consider(size, best, 1, i, 0, 0);
+      if (this.#serves(size)) return this.#keep(1, i, 0, 0);
     }
-    if (best < Infinity) return;
     for (let a = 0; a < starts; a++) {
       for (let b = a + 1; b < size; b++) {
         const i = pool[a] as number;
         const j = pool[b] as number;
-        if (this.#two(i, j)) best = this.#consider(size, best, 2, i, j, 0);
+        if (this.#two(i, j) && this.#serves(size)) return this.#keep(2, i, j, 0);
       }
     }
-    if (best < Infinity) return;
+    // Of three pins it may be two that really hold: such a trio serves too, but misses by more.
+    let least = Infinity;
     for (let a = 0; a < starts; a++) {
       for (let b = a + 1; b < size; b++) {
         for (let c = b + 1; c < size; c++) {
           const i = pool[a] as number;
           const j = pool[b] as number;
           const k = pool[c] as number;
-          if (this.#three(i, j, k)) best = this.#consider(size, best, 3, i, j, k);
+          if (this.#three(i, j, k) && this.#cmiss < least && this.#serves(size)) {
+            least = this.#cmiss;
+            this.#keep(3, i, j, k);
+          }
         }
       }
     }
-    if (best === Infinity) this.#settleForLeast(size);
+    if (least === Infinity) this.#settleForLeast(size);
   }
 
-  /** Keeps the candidate where it serves every pin of the pool and beats the best so far. */
-  #consider(size: number, best: number, held: number, i: number, j: number, k: number): number {
-    if (this.#cmiss >= best) return best;
+  /** Whether the candidate misses none of the pool by more than its own miss. */
+  #serves(size: number): boolean {
+    const miss = this.#cmiss + NOISE;
     for (let a = 0; a < size; a++) {
-      if (this.#missOf(this.#pool[a] as number) > this.#cmiss + NOISE) return best;
+      const j = this.#pool[a] as number;
+      const dx = (this.#px[j] as number) - this.#cx;
+      const dy = (this.#py[j] as number) - this.#cy;
+      const reach = miss + (this.#play[j] as number);
+      if (reach < 0 || dx * dx + dy * dy > reach * reach) return false;
     }
-    this.#keep(held, i, j, k);
-    return this.#cmiss;
+    return true;
   }
 
   /** Where rounding leaves no candidate that serves all, the one that misses least. */
