@@ -1,3 +1,14 @@
+import PlanNumber from './plan-number/PlanNumber.astro';
+import Prediction from './prediction/Prediction.astro';
+import Question from './self-check/Question.astro';
+import SelfCheck from './self-check/SelfCheck.astro';
+import ForInstructor from './shop-task/ForInstructor.astro';
+import ShopTask from './shop-task/ShopTask.astro';
+import SplitFigure from './split-figure/SplitFigure.astro';
+import Term from './term/Term.astro';
+import CompareTable from './worked-example/CompareTable.astro';
+import Step from './worked-example/Step.astro';
+
 /**
  * The components that a lesson may name, besides the typographic ones of the lesson page. This is
  * the only place that knows them: a lesson has no imports.
@@ -20,4 +31,15 @@
  * <DepthFigure {thickness} client:visible />
  * ```
  */
-export const lessonComponents = {};
+export const lessonComponents = {
+  CompareTable,
+  ForInstructor,
+  PlanNumber,
+  Prediction,
+  Question,
+  SelfCheck,
+  ShopTask,
+  SplitFigure,
+  Step,
+  Term,
+};

@@ -1,0 +1,38 @@
+import type { JointPlan } from '../../core/joint/types.ts';
+import { ingredients } from '../../core/working/ancestry.ts';
+import { stepMathML } from '../../core/working/mathml.ts';
+import { sources } from '../../core/working/sources.ts';
+import type { WorkingStep } from '../../core/working/types.ts';
+import type { ShownStep } from './types.ts';
+
+/** A step of a working as it is shown, in both units. */
+export function showStep(step: WorkingStep): ShownStep {
+  const { title, standing } = sources[step.source];
+  return {
+    label: step.label,
+    lines: { in: stepMathML(step, 'in'), mm: stepMathML(step, 'mm') },
+    ...(step.rule && { rule: step.rule }),
+    source: `${title} (${standing})`,
+  };
+}
+
+/** True where a step only states a setting, which the next step's numbers show anyway. */
+function statesSetting(step: WorkingStep): boolean {
+  return step.formula.op === 'constant' || step.formula.op === 'quantity';
+}
+
+/**
+ * The steps that lead to `last`, in the order of reckoning and `last` itself at the end; what
+ * only states a setting is left out.
+ * @param last one of the plan's own steps, or one that is made of its numbers
+ */
+export function stepsTo(last: WorkingStep, plan: JointPlan): readonly WorkingStep[] {
+  const working = plan.working.includes(last) ? plan.working : [...plan.working, last];
+  const needed = new Set<WorkingStep>();
+  const add = (step: WorkingStep) => {
+    needed.add(step);
+    for (const part of ingredients(step, working)) if ('step' in part) add(part.step);
+  };
+  add(last);
+  return working.filter((step) => needed.has(step) && (step === last || !statesSetting(step)));
+}
