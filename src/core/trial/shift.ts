@@ -48,9 +48,12 @@ export class ShiftFinder {
 
   /** Finds the best shift; stops once the miss is sure to exceed `limit`. */
   find(limit: number): void {
-    if (this.held === 0) this.#startFromWidest();
-    for (let i = 0; i < this.held; i++) this.#pool[i] = this.holders[i] as number;
-    this.#pick(this.held, -1);
+    if (this.held === 0) {
+      this.#startFromWidest();
+    } else {
+      for (let i = 0; i < this.held; i++) this.#pool[i] = this.holders[i] as number;
+      this.#pick(this.held, -1);
+    }
     const rounds = 20 + 4 * this.#px.length;
     for (let round = 0; round < rounds && this.miss <= limit; round++) {
       const worst = this.#worst();
@@ -80,9 +83,12 @@ export class ShiftFinder {
     }
     const wide = (px[right] as number) - (px[left] as number);
     const deep = (py[far] as number) - (py[near] as number);
-    this.holders[0] = wide > deep ? left : near;
-    this.holders[1] = wide > deep ? right : far;
-    this.held = this.holders[0] === this.holders[1] ? 1 : 2;
+    const i = wide > deep ? left : near;
+    const j = wide > deep ? right : far;
+    if (this.#two(i, j)) return this.#keep(2, i, j, 0);
+    const tighter = (this.#play[i] as number) < (this.#play[j] as number) ? i : j;
+    this.#one(tighter);
+    this.#keep(1, tighter, 0, 0);
   }
 
   /** The pin that the present shift misses worst, or −1 where none is worse than the holders. */
