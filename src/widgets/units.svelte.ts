@@ -1,7 +1,8 @@
 import type { LengthUnit } from '../core/index.ts';
 
 function shown(): LengthUnit {
-  const onPage = typeof document === 'undefined' ? undefined : document.documentElement.dataset['unit'];
+  const onPage =
+    typeof document === 'undefined' ? undefined : document.documentElement.dataset['unit'];
   return onPage === 'mm' ? 'mm' : 'in';
 }
 

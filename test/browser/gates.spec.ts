@@ -1,0 +1,167 @@
+/**
+ * What must hold on every page that was built, whatever is on it. The pages are found in the
+ * site's folder, so that a new page needs no line here.
+ */
+import { existsSync, readFileSync } from 'node:fs';
+import { AxeBuilder } from '@axe-core/playwright';
+import { parse } from 'node-html-parser';
+import { expect, type Page, test } from 'playwright/test';
+import { scriptsOf } from '../support/scripts.ts';
+import { fileOf, pagesOf, site } from '../support/site.ts';
+
+const pages = pagesOf(site.folder);
+
+/** The most JavaScript that a page may load by itself, gzipped, in kB. */
+function budget(path: string): number | null {
+  if (path === '/' || path === '/404.html') return 15;
+  return path.startsWith('/lessons/') ? 60 : null;
+}
+
+/** Scrolls through the page, so that every island that waits to be seen comes alive. */
+async function wakeIslands(page: Page): Promise<void> {
+  for (const island of await page.locator('astro-island').all()) {
+    await island.locator(':scope > *').first().scrollIntoViewIfNeeded();
+    await expect(island).not.toHaveAttribute('ssr');
+  }
+  await page.evaluate(() => scrollTo(0, 0));
+}
+
+test('the site was built and has pages', () => {
+  expect(pages.map(({ path }) => path)).toEqual(expect.arrayContaining(['/', '/404.html']));
+});
+
+for (const { path, file } of pages) {
+  const address = `${site.base}${path}`;
+
+  test.describe(path, () => {
+    test('loads and comes alive without a violation, an error, a warning or a stranger @root', async ({
+      page,
+    }) => {
+      const faults: string[] = [];
+      page.on('console', (message) => {
+        if (['error', 'warning'].includes(message.type())) faults.push(message.text());
+      });
+      page.on('pageerror', (error) => faults.push(error.message));
+      page.on('request', (request) => {
+        const { origin, protocol } = new URL(request.url());
+        if (origin !== `http://localhost:${site.port}` && protocol !== 'blob:') {
+          faults.push(`asks ${request.url()}`);
+        }
+      });
+      page.on('requestfailed', (request) => faults.push(`no answer from ${request.url()}`));
+      await page.addInitScript(() => {
+        document.addEventListener('securitypolicyviolation', (event) => {
+          console.error(`security policy: ${event.violatedDirective} ${event.blockedURI}`);
+        });
+      });
+      await page.goto(address, { waitUntil: 'networkidle' });
+      await wakeIslands(page);
+      expect(faults).toEqual([]);
+      const policy = page.locator('meta[http-equiv="content-security-policy"]');
+      await expect(policy).toHaveAttribute('content', /default-src 'none'/);
+      expect(await policy.getAttribute('content')).not.toMatch(/unsafe|\*/);
+    });
+
+    test('passes axe (WCAG 2.2 AA), narrow and wide, light and dark', async ({ page }) => {
+      await page.goto(address);
+      await wakeIslands(page);
+      for (const colorScheme of ['light', 'dark'] as const) {
+        for (const width of [360, 1280]) {
+          await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+          await page.setViewportSize({ width, height: 800 });
+          const { violations } = await new AxeBuilder({ page })
+            .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
+            .analyze();
+          const found = violations.flatMap(({ id, help, nodes }) =>
+            nodes.map(({ target }) => `${id}: ${help}: ${target.join(' ')}`),
+          );
+          expect(found, `${width} px, ${colorScheme}`).toEqual([]);
+        }
+      }
+    });
+
+    test('does not scroll sideways at 360 px', async ({ page }) => {
+      await page.setViewportSize({ width: 360, height: 740 });
+      await page.goto(address);
+      await wakeIslands(page);
+      for (const unit of ['in', 'mm']) {
+        const width = await page.evaluate((shown) => {
+          document.documentElement.dataset['unit'] = shown;
+          return document.documentElement.scrollWidth;
+        }, unit);
+        expect(width, `in ${unit}`).toBeLessThanOrEqual(360);
+      }
+    });
+
+    test('prints', async ({ page }) => {
+      await page.goto(address);
+      await wakeIslands(page);
+      const pdf = (await page.pdf({ format: 'Letter' })).toString('latin1');
+      expect(pdf.match(/\/Type\s*\/Page\b/g)?.length ?? 0).toBeGreaterThan(0);
+      await page.emulateMedia({ media: 'print' });
+      await expect(page.locator('h1')).toBeVisible();
+      await expect(page.locator('header.site-head')).toBeHidden();
+      const paper = await page.evaluate(
+        () => getComputedStyle(document.documentElement).backgroundColor,
+      );
+      expect(paper).toBe('rgb(255, 255, 255)');
+    });
+
+    test('its JavaScript keeps to the budget', () => {
+      const kilobytes = (bytes: number) => (bytes / 1000).toFixed(1);
+      const { loaded, inline, total, onDemand } = scriptsOf(site.folder, file, site.base);
+      const most = budget(path);
+      const later = [...onDemand.values()].reduce((sum, weight) => sum + weight, 0);
+      process.stdout.write(
+        `\n  JavaScript ${path.padEnd(36)} ${kilobytes(total).padStart(6)} kB` +
+          ` of ${most ?? 'any'}; on demand ${kilobytes(later)} kB\n`,
+      );
+      const parts = [...loaded, ['inline scripts', inline] as const];
+      const list = parts.map(([name, weight]) => `${kilobytes(weight)} ${name}`).join('\n');
+      expect(total / 1000, list).toBeLessThanOrEqual(most ?? Infinity);
+    });
+
+    test('every address on it starts with the base and leads somewhere @root', () => {
+      const faults: string[] = [];
+      const html = parse(readFileSync(fileOf(path), 'utf8'));
+      for (const element of html.querySelectorAll(
+        '[href], [src], [component-url], [renderer-url]',
+      )) {
+        for (const name of ['href', 'src', 'component-url', 'renderer-url']) {
+          const written = element.getAttribute(name);
+          if (written !== undefined) faults.push(...faultOf(written));
+        }
+      }
+      expect(faults).toEqual([]);
+
+      function faultOf(written: string): string[] {
+        const here = `http://localhost${site.base}${path}`;
+        const url = new URL(written, here);
+        if (url.origin !== 'http://localhost') return []; // another site: nothing loads from it
+        if (!url.pathname.startsWith(`${site.base}/`)) return [`${written}: not under the base`];
+        const target = fileOf(decodeURIComponent(url.pathname.slice(site.base.length)));
+        if (!existsSync(target)) return [`${written}: there is no ${target}`];
+        const id = decodeURIComponent(url.hash.slice(1));
+        if (id === '' || /^\d+;/.test(id)) return []; // a setup link is not an element's id
+        const ids = parse(readFileSync(target, 'utf8')).querySelectorAll('[id]');
+        return ids.some((element) => element.id === id) ? [] : [`${written}: no such id there`];
+      }
+    });
+  });
+
+  test.describe(`${path} without JavaScript`, () => {
+    test.use({ javaScriptEnabled: false });
+
+    test('reads: a heading, the text, every figure, and no dead controls', async ({ page }) => {
+      await page.goto(address);
+      await expect(page.locator('h1')).toHaveCount(1);
+      await expect(page.locator('h1')).toBeVisible();
+      expect((await page.locator('main').innerText()).length).toBeGreaterThan(80);
+      for (const island of await page.locator('astro-island').all()) {
+        expect((await island.innerText()).trim().length, 'an empty island').toBeGreaterThan(20);
+      }
+      const controls = page.locator('button, input, select, textarea');
+      await expect(controls.filter({ visible: true })).toHaveCount(0);
+    });
+  });
+}

@@ -1,0 +1,9 @@
+import { getViteConfig } from 'astro/config';
+
+// Astro's own Vite setup, so that tests may import Svelte files and raw text as pages do.
+export default getViteConfig({
+  test: {
+    dir: 'test',
+    include: ['**/*.test.ts'],
+  },
+});
