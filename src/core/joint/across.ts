@@ -10,10 +10,10 @@ import {
 import { reckon, taken } from '../working/reckon.ts';
 import { say } from '../working/sentence.ts';
 import type { WorkingStep } from '../working/types.ts';
-import { caution } from './caution.ts';
+import { type Finding, finding } from './finding.ts';
 import { defaults } from './defaults.ts';
 import { drilledSide } from './jointLine.ts';
-import type { Caution, Guide, JointSpec } from './types.ts';
+import type { Guide, JointSpec } from './types.ts';
 
 /** Where the pins stand across each board, and the wood beside them. */
 export interface Across {
@@ -22,7 +22,7 @@ export interface Across {
   readonly wallA: WorkingStep;
   /** Null for a tee's face. */
   readonly wallB: WorkingStep | null;
-  readonly cautions: readonly Caution[];
+  readonly cautions: readonly Finding[];
 }
 
 /** What B adds to the place across A: an overhang, a distance, a reveal, a setback. */
@@ -73,25 +73,23 @@ function reckonWall(side: 'a' | 'b', across: WorkingStep, reach: Expression, bit
   });
 }
 
-function wallCautions(spec: JointSpec, letter: 'A' | 'B', wall: WorkingStep): readonly Caution[] {
+function wallCautions(spec: JointSpec, letter: 'A' | 'B', wall: WorkingStep): readonly Finding[] {
   const enough = defaults[spec.system].wall;
   if (!lessThan(wall.result, enough)) return [];
   if (wall.result <= TOLERANCE) {
     return [
-      caution(
+      finding(
         'through-side',
         'error',
-        spec.system,
         say`The hole in ${letter} would break out of its side by ${Math.max(0, -wall.result)}.`,
         say`Take a thinner pin, or move the hole toward the middle.`,
       ),
     ];
   }
   return [
-    caution(
+    finding(
       'thin-wall',
       'caution',
-      spec.system,
       say`Only ${wall.result} of wood stands beside the hole in ${letter}: it can split or bulge.`,
       say`Take a thinner pin or move the hole, so that ${enough} or more is left.`,
     ),
@@ -144,16 +142,15 @@ export function centeringCautions(
   spec: JointSpec,
   guide: Required<Guide>,
   across: Across,
-): readonly Caution[] {
+): readonly Finding[] {
   if (!guide.centering || spec.kind === 'corner' || spec.kind === 'tee') return [];
   const found = spec.b.thickness / 2 + guide.offset;
   const step = found - across.b.result;
   if (Math.abs(step) <= TOLERANCE) return [];
   return [
-    caution(
+    finding(
       'centering-step',
       'caution',
-      spec.system,
       say`A guide that centers itself puts B's hole ${mm(found)} from its reference face, where ${across.b.result} is wanted: A would stand ${Math.abs(step)} off.`,
       say`Drill B with a guide that is set from the reference face, or shim B's other side.`,
     ),

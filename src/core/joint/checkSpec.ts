@@ -1,7 +1,7 @@
 import { species } from '../moisture/species.ts';
 import { say } from '../working/sentence.ts';
-import { caution } from './caution.ts';
-import type { Caution, JointSpec } from './types.ts';
+import { type Finding, finding } from './finding.ts';
+import type { JointSpec } from './types.ts';
 
 /** A programmer's mistake in a spec: NaN, a wrong type, an unknown kind. Names the field. */
 export class SpecError extends TypeError {
@@ -126,9 +126,9 @@ function checkTypes(spec: JointSpec): void {
  *   over 100 m) and for a bit's angle that no bit has
  * @throws SpecError for a programmer's mistake; it names the field
  */
-export function checkSpec(spec: JointSpec): readonly Caution[] {
+export function checkSpec(spec: JointSpec): readonly Finding[] {
   checkTypes(spec);
-  const found: Caution[] = [];
+  const found: Finding[] = [];
   const optional = new Set([
     'a.thickness',
     'a.width',
@@ -153,9 +153,7 @@ export function checkSpec(spec: JointSpec): readonly Caution[] {
             ? say`${name} can't be negative.`
             : undefined;
     if (problem) {
-      found.push(
-        caution('bad-length', 'error', spec.system, problem, say`Measure it and type it again.`),
-      );
+      found.push(finding('bad-length', 'error', problem, say`Measure it and type it again.`));
     }
   }
   const point = spec.bit?.point;
@@ -164,10 +162,9 @@ export function checkSpec(spec: JointSpec): readonly Caution[] {
     (point.angle < POINT_ANGLES.least || point.angle > POINT_ANGLES.most)
   ) {
     found.push(
-      caution(
+      finding(
         'bad-angle',
         'error',
-        spec.system,
         say`A bit's point can't have an angle of ${String(point.angle)}°.`,
         say`Type the angle between its cutting edges, such as 118 or 135.`,
       ),

@@ -2,16 +2,16 @@ import { TOLERANCE, lessThan, mm } from '../length/mm.ts';
 import { allowedDiameters } from '../stock/diameterRules.ts';
 import { stockPins } from '../stock/pins.ts';
 import { type Sentence, say } from '../working/sentence.ts';
-import { caution } from './caution.ts';
+import { type Finding, finding } from './finding.ts';
 import { type FittedPin, fitPin, fits } from './fitPin.ts';
-import type { Caution, ConsideredPin, JointSpec, Pin } from './types.ts';
+import type { ConsideredPin, JointSpec, Pin } from './types.ts';
 
 /** The pin chosen from stock, what became of the others, and what to say of the choice. */
 export interface PinChoice {
   /** Null only where there is no stock at all. */
   readonly chosen: FittedPin | null;
   readonly considered: readonly ConsideredPin[];
-  readonly cautions: readonly Caution[];
+  readonly cautions: readonly Finding[];
 }
 
 /** Thickness that decides the pin: of the board drilled in its edge or end, the thinner of two. */
@@ -39,7 +39,7 @@ function byPreference(one: FittedPin, other: FittedPin): number {
 /** Why a pin that fits was passed over for the chosen one. */
 function whyNot(fitted: FittedPin, chosen: FittedPin): Sentence {
   const warning = fitted.cautions.find((each) => each.severity === 'caution');
-  if (warning && !cautioned(chosen)) return [...say`Fits, but: `, ...warning.says.message];
+  if (warning && !cautioned(chosen)) return [...say`Fits, but: `, ...warning.message];
   if (lessThan(fitted.pin.diameter, chosen.pin.diameter)) {
     return say`Fits, but a ${chosen.pin.diameter} pin fits too and holds more.`;
   }
@@ -47,9 +47,7 @@ function whyNot(fitted: FittedPin, chosen: FittedPin): Sentence {
 }
 
 function whyRejected(fitted: FittedPin): Sentence {
-  return (
-    fitted.cautions.find((each) => each.severity === 'error')?.says.message ?? say`Does not fit.`
-  );
+  return fitted.cautions.find((each) => each.severity === 'error')?.message ?? say`Does not fit.`;
 }
 
 /** Chooses a pin from stock by the spec's rule. */
@@ -57,13 +55,12 @@ export function choosePin(spec: JointSpec): PinChoice {
   const stock = spec.stock ?? stockPins(spec.system);
   const thickness = mm(decidingThickness(spec));
   const rule = allowedDiameters(thickness, spec.diameterRule ?? 'shop-table', spec.system);
-  const cautions: Caution[] = [];
+  const cautions: Finding[] = [];
   if (rule.outsideTable) {
     cautions.push(
-      caution(
+      finding(
         'outside-table',
         'caution',
-        spec.system,
         say`The shop table has no row for a board ${thickness} thick, so the pin is chosen by 1/3 to 1/2 of the thickness.`,
         say`Try the joint in offcuts first.`,
       ),
@@ -81,10 +78,9 @@ export function choosePin(spec: JointSpec): PinChoice {
   let chosen = fitting[0] ?? smallerFitting[0] ?? null;
   if (chosen !== null && fitting.length === 0) {
     cautions.push(
-      caution(
+      finding(
         'under-size',
         'caution',
-        spec.system,
         rule.most > rule.least
           ? say`No pin of the usual ${rule.least} to ${rule.most} fits; a thinner one is planned.`
           : say`No pin of the usual ${rule.least} fits; a thinner one is planned.`,
@@ -103,10 +99,9 @@ export function choosePin(spec: JointSpec): PinChoice {
         (one, other) => one.pin.diameter - other.pin.diameter || one.pin.length - other.pin.length,
       )[0] ?? null;
     cautions.push(
-      caution(
+      finding(
         'no-pin-fits',
         'error',
-        spec.system,
         stock.length === 0
           ? say`There is no pin in stock to choose from.`
           : say`No pin in stock fits this joint.`,

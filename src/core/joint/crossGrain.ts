@@ -2,9 +2,9 @@ import { type Mm, lessThan, mm } from '../length/mm.ts';
 import { dimensionalChange } from '../moisture/dimensionalChange.ts';
 import { species, speciesNames } from '../moisture/species.ts';
 import { say } from '../working/sentence.ts';
-import { caution } from './caution.ts';
+import { type Finding, finding } from './finding.ts';
 import { drilledSide } from './jointLine.ts';
-import type { Caution, JointSpec, Pin } from './types.ts';
+import type { JointSpec, Pin } from './types.ts';
 
 /** Moisture of wood indoors through a year, from a heated winter to a damp summer, in percent. From memory. */
 export const SEASON = { dry: 6, damp: 12 } as const;
@@ -49,7 +49,7 @@ export function crossGrainCautions(
   pin: Pin,
   span: Mm,
   bit: Mm,
-): readonly Caution[] {
+): readonly Finding[] {
   const crossesB = spec.kind === 'corner' || spec.kind === 'tee';
   const crosses = spec.kind === 'frame' || spec.kind === 'leg' || crossesB;
   if (!crosses || drilledSide(spec) !== 'end' || span === 0) return [];
@@ -61,10 +61,9 @@ export function crossGrainCautions(
     const sure = seasonChange(span, LEAST_COEFFICIENT);
     if (crossesB || !lessThan(play, sure)) return [];
     return [
-      caution(
+      finding(
         'cross-grain-unknown',
         'note',
-        spec.system,
         say`The row of pins crosses A's grain over ${span}. Even in the steadiest wood of the tables that changes by ${sure} from ${RANGE} moisture, more than the ${play} of play in the holes.`,
         say`Name the wood to see how much. Keep wide rails from being pinned across their whole width.`,
       ),
@@ -73,10 +72,9 @@ export function crossGrainCautions(
   const change = seasonChange(span, Math.abs(inA - inB));
   if (!lessThan(play, change)) return [];
   return [
-    caution(
+    finding(
       'cross-grain',
       'caution',
-      spec.system,
       say`The row of pins crosses A's grain over ${span}. From ${RANGE} moisture (flat-sawn) the wood there moves ${change}${crossesB ? ' more in one board than in the other' : ''}; the outer pins have ${play} of play.`,
       say`Bring the outer pins closer together, or glue only one of them and leave the others room to move.`,
     ),

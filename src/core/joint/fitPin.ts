@@ -4,7 +4,7 @@ import { reckon, taken } from '../working/reckon.ts';
 import { type Sentence, say } from '../working/sentence.ts';
 import type { WorkingStep } from '../working/types.ts';
 import { type Across, placeAcross } from './across.ts';
-import { caution } from './caution.ts';
+import { type Finding, finding } from './finding.ts';
 import { PIN_UNDERSIZE } from './crossGrain.ts';
 import { reckonAllowance, reckonLeave, resolveGuide } from './defaults.ts';
 import { offBoard, reckonJointLine } from './jointLine.ts';
@@ -13,7 +13,7 @@ import { planMiter } from './miter.ts';
 import { type Row, spacePins } from './spacing.ts';
 import { type Share, type Split, splitPin } from './split.ts';
 import { DEFAULT_POINT, reckonTip } from './tip.ts';
-import type { Caution, Guide, Hole, JointSpec, Pin } from './types.ts';
+import type { Guide, Hole, JointSpec, Pin } from './types.ts';
 
 /** Glue room above which a fit is called loose, mm of diameter. */
 const LOOSE = 0.2;
@@ -41,7 +41,7 @@ export interface FittedPin {
   readonly secondRow: readonly Mm[];
   /** How far the pin's length is from what both boards would like, mm. */
   readonly lengthMiss: number;
-  readonly cautions: readonly Caution[];
+  readonly cautions: readonly Finding[];
   readonly working: readonly WorkingStep[];
 }
 
@@ -79,7 +79,7 @@ function reckonStop(
 }
 
 /** A note where a member holds less of the pin than 1.5 diameters, and why. */
-function shallowNotes(spec: JointSpec, pin: Pin, split: Split): readonly Caution[] {
+function shallowNotes(pin: Pin, split: Split): readonly Finding[] {
   return (['b', 'a'] as const).flatMap((side) => {
     const share: Share = split[side];
     if (!lessThan(share.engagement.result, ADVISED.note * pin.diameter)) return [];
@@ -90,10 +90,9 @@ function shallowNotes(spec: JointSpec, pin: Pin, split: Split): readonly Caution
       ? say`This board can hold at most ${share.most.result}: the rest goes to the bit's point, the free depth and the wood left behind.`
       : say`The pin is no longer than ${pin.length}.`;
     return [
-      caution(
+      finding(
         'shallow',
         'note',
-        spec.system,
         [
           ...say`Board ${letter} holds ${share.engagement.result} of the pin, ${times} diameters; the published advice is 2 to 2.5 diameters, ${advice} and more. `,
           ...why,
@@ -107,14 +106,13 @@ function shallowNotes(spec: JointSpec, pin: Pin, split: Split): readonly Caution
 }
 
 /** Whether the pin suits the bit, where they differ. */
-function bitCautions(spec: JointSpec, pin: Pin, bit: Mm): readonly Caution[] {
+function bitCautions(pin: Pin, bit: Mm): readonly Finding[] {
   const clearance = bit - (pin.diameter - PIN_UNDERSIZE);
   if (lessThan(clearance, 0)) {
     return [
-      caution(
+      finding(
         'pin-tight',
         'caution',
-        spec.system,
         say`A ${pin.diameter} pin does not go into a ${bit} hole.`,
         say`Use the bit that belongs to the pin, or measure both: names of two systems rarely match.`,
       ),
@@ -122,10 +120,9 @@ function bitCautions(spec: JointSpec, pin: Pin, bit: Mm): readonly Caution[] {
   }
   if (lessThan(LOOSE, clearance)) {
     return [
-      caution(
+      finding(
         'pin-loose',
         'caution',
-        spec.system,
         say`A ${pin.diameter} pin rattles in a ${bit} hole: the glue line would be thick and weak.`,
         say`Use the bit that belongs to the pin.`,
       ),
@@ -215,38 +212,43 @@ export function fitPin(spec: JointSpec, pin: Pin): FittedPin {
     secondRow,
     lengthMiss: Math.abs(pin.length - wanted.result),
     cautions: [
-      ...(fault ? [caution(fault.code, 'error', spec.system, fault.message, fault.remedy)] : []),
+      ...(fault ? [finding(fault.code, 'error', fault.message, fault.remedy)] : []),
       ...offBoard(spec, line, holes, bit),
       ...row.cautions,
       ...across.cautions,
-      ...bitCautions(spec, pin, bit),
-      ...(fault ? [] : shallowNotes(spec, pin, split)),
+      ...bitCautions(pin, bit),
+      ...(fault ? [] : shallowNotes(pin, split)),
     ],
+    // In the order of reckoning; a miter's two members share some steps.
     working: [
-      length,
-      tip,
-      leave,
-      allowance,
-      ...between,
-      limit.b,
-      split.b.most,
-      limit.a,
-      split.a.most,
-      wanted,
-      split.b.engagement,
-      split.a.engagement,
-      split.b.holeDepth,
-      split.a.holeDepth,
-      split.b.woodLeft,
-      split.a.woodLeft,
-      ...stop.b,
-      ...stop.a,
-      line,
-      ...row.working,
-      across.a,
-      across.b,
-      across.wallA,
-      ...(across.wallB === null ? [] : [across.wallB]),
+      ...new Set([
+        length,
+        line,
+        across.a,
+        across.b,
+        tip,
+        leave,
+        allowance,
+        ...between,
+        // Elsewhere the limit decides the split; in a miter it follows from where the pins stand.
+        ...(spec.kind === 'miter' ? [] : [limit.b, limit.a]),
+        split.b.most,
+        split.a.most,
+        wanted,
+        split.b.engagement,
+        split.a.engagement,
+        split.b.holeDepth,
+        split.a.holeDepth,
+        ...row.working,
+        limit.b,
+        limit.a,
+        split.b.woodLeft,
+        split.a.woodLeft,
+        ...stop.b,
+        ...stop.a,
+        across.wallA,
+        ...(across.wallB === null ? [] : [across.wallB]),
+      ]),
     ],
   };
 }

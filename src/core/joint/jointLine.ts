@@ -3,8 +3,8 @@ import { fixedLength, product, quantity, root } from '../working/expression.ts';
 import { reckon } from '../working/reckon.ts';
 import { say } from '../working/sentence.ts';
 import type { WorkingStep } from '../working/types.ts';
-import { caution } from './caution.ts';
-import type { Caution, Hole, JointSpec } from './types.ts';
+import { type Finding, finding } from './finding.ts';
+import type { Hole, JointSpec } from './types.ts';
 
 /** The side of A that is drilled: its end or its long edge. */
 export function drilledSide(spec: JointSpec): 'end' | 'edge' {
@@ -75,15 +75,14 @@ export function offBoard(
   line: WorkingStep,
   holes: readonly Hole[],
   bit: number,
-): readonly Caution[] {
+): readonly Finding[] {
   const outside = (along: number, reach: number) =>
     lessThan(along, bit / 2) || lessThan(reach, along + bit / 2);
   if (holes.some((hole) => outside(hole.along, line.result))) {
     return [
-      caution(
+      finding(
         'off-board',
         'error',
-        spec.system,
         say`A hole would break out of the end of the joint, which is ${line.result} long.`,
         say`Set a larger end margin, or take a thinner pin.`,
       ),
@@ -93,10 +92,9 @@ export function offBoard(
   if (holes.some((hole) => outside(hole.alongB, reach))) {
     const given = spec.jointLength !== undefined;
     return [
-      caution(
+      finding(
         'off-board',
         given ? 'caution' : 'error',
-        spec.system,
         say`Board B reaches ${mm(reach)} along the joint; a hole would lie beyond it.`,
         say`Set the length of the joint to where both boards really meet.`,
       ),

@@ -151,7 +151,7 @@ export function planMiter(terms: MiterTerms): Miter {
   const limitA = limit('a');
   const limitB = limit('b');
   return {
-    row,
+    row: { ...row, working: [last, span, ...row.working] },
     limit: { a: limitA, b: limitB },
     split: {
       a: {
@@ -168,7 +168,7 @@ export function planMiter(terms: MiterTerms): Miter {
       },
       fault,
     },
-    working: [margin, corner, most, last, span],
+    working: [margin, corner],
   };
 }
 

@@ -5,7 +5,7 @@ import { say } from '../working/sentence.ts';
 import type { WorkingStep } from '../working/types.ts';
 import { allowedDiameters } from '../stock/diameterRules.ts';
 import { centeringCautions } from './across.ts';
-import { caution } from './caution.ts';
+import { type Finding, finding, toCaution } from './finding.ts';
 import { checkSpec } from './checkSpec.ts';
 import { choosePin, decidingThickness } from './choosePin.ts';
 import { crossGrainCautions } from './crossGrain.ts';
@@ -21,12 +21,16 @@ import type {
   JointSpec,
   MemberPlan,
   ResolvedSpec,
+  System,
 } from './types.ts';
 
 const SEVERITIES = ['error', 'caution', 'note'] as const;
 
-function bySeverity(cautions: readonly Caution[]): readonly Caution[] {
-  return SEVERITIES.flatMap((severity) => cautions.filter((each) => each.severity === severity));
+/** The findings as cautions of the plan, the worst first. */
+function asCautions(findings: readonly Finding[], system: System): readonly Caution[] {
+  return SEVERITIES.flatMap((severity) =>
+    findings.filter((each) => each.severity === severity).map((each) => toCaution(each, system)),
+  );
 }
 
 /** What a spec sets that does not depend on the pin. */
@@ -51,7 +55,7 @@ function resolveCommon(spec: JointSpec) {
 /** A plan for input that gives nothing to plan with: zeros, and the errors that say why. */
 function emptyPlan(
   spec: JointSpec,
-  cautions: readonly Caution[],
+  cautions: readonly Finding[],
   considered: readonly ConsideredPin[],
 ): JointPlan {
   const zero = mm(0);
@@ -91,7 +95,7 @@ function emptyPlan(
     marks: [],
     secondRow: [],
     considered,
-    cautions: bySeverity(cautions),
+    cautions: asCautions(cautions, spec.system),
     working: [],
   };
 }
@@ -137,15 +141,14 @@ function reckonDiameter(spec: JointSpec, fitted: FittedPin): WorkingStep {
 }
 
 /** A note where the user's own pin is not what the rule would take. */
-function ownPinNotes(spec: JointSpec, fitted: FittedPin): readonly Caution[] {
+function ownPinNotes(spec: JointSpec, fitted: FittedPin): readonly Finding[] {
   const thickness = mm(decidingThickness(spec));
   const rule = allowedDiameters(thickness, spec.diameterRule ?? 'shop-table', spec.system);
   if (rule.allows(fitted.pin)) return [];
   return [
-    caution(
+    finding(
       'outside-rule',
       'note',
-      spec.system,
       rule.most > rule.least
         ? say`The rule would take a pin of ${rule.least} to ${rule.most} for a board ${thickness} thick; this one is ${fitted.pin.diameter}.`
         : say`The rule would take a pin of ${rule.least} for a board ${thickness} thick; this one is ${fitted.pin.diameter}.`,
@@ -155,13 +158,12 @@ function ownPinNotes(spec: JointSpec, fitted: FittedPin): readonly Caution[] {
 }
 
 /** Two boards that a joint needs alike, and are not. */
-function mismatchCautions(spec: JointSpec): readonly Caution[] {
+function mismatchCautions(spec: JointSpec): readonly Finding[] {
   if (spec.kind !== 'miter' || spec.a.width === spec.b.width) return [];
   return [
-    caution(
+    finding(
       'members-differ',
       'error',
-      spec.system,
       say`A miter at 45° needs both members equally wide; A is ${spec.a.width} and B ${spec.b.width}.`,
       say`Rip both to one width, or cut another joint.`,
     ),
@@ -193,14 +195,17 @@ export function planJoint(spec: JointSpec): JointPlan {
 
   const { positions } = fitted.row;
   const span = mm((positions.at(-1) ?? 0) - (positions[0] ?? 0));
-  const cautions = bySeverity([
-    ...mismatchCautions(spec),
-    ...choice.cautions,
-    ...fitted.cautions,
-    ...centeringCautions(spec, fitted.guide, fitted.across),
-    ...(choosing ? [] : ownPinNotes(spec, fitted)),
-    ...crossGrainCautions(spec, fitted.pin, span, fitted.bit),
-  ]);
+  const cautions = asCautions(
+    [
+      ...mismatchCautions(spec),
+      ...choice.cautions,
+      ...fitted.cautions,
+      ...centeringCautions(spec, fitted.guide, fitted.across),
+      ...(choosing ? [] : ownPinNotes(spec, fitted)),
+      ...crossGrainCautions(spec, fitted.pin, span, fitted.bit),
+    ],
+    spec.system,
+  );
   const resolved: ResolvedSpec = {
     ...resolveCommon(spec),
     jointLength: mm(fitted.line.result),

@@ -13,9 +13,9 @@ import {
 import { reckon, taken } from '../working/reckon.ts';
 import { say } from '../working/sentence.ts';
 import type { WorkingStep } from '../working/types.ts';
-import { caution } from './caution.ts';
+import { type Finding, finding } from './finding.ts';
 import { defaults } from './defaults.ts';
-import type { Caution, JointKind, JointSpec, LayoutRule } from './types.ts';
+import type { JointKind, JointSpec, LayoutRule } from './types.ts';
 
 /** More pins than this in one joint is a slip of the keyboard. */
 const MOST_PINS = 200;
@@ -25,7 +25,7 @@ export interface Row {
   /** From A's reference end (miter: from the heel), mm. */
   readonly positions: readonly Mm[];
   readonly rule: Required<LayoutRule>;
-  readonly cautions: readonly Caution[];
+  readonly cautions: readonly Finding[];
   readonly working: readonly WorkingStep[];
 }
 
@@ -54,14 +54,13 @@ export function spreadPins(
   span: WorkingStep,
   bit: Mm,
 ): Row {
-  const cautions: Caution[] = [];
+  const cautions: Finding[] = [];
   let { maxPitch } = rule;
   if (lessThan(maxPitch, rule.minPitch)) {
     cautions.push(
-      caution(
+      finding(
         'spacing-crossed',
         'caution',
-        spec.system,
         say`The widest spacing, ${maxPitch}, is less than the closest, ${rule.minPitch}: the closest serves for both.`,
         say`Set the widest spacing to ${rule.minPitch} or more.`,
       ),
@@ -79,10 +78,9 @@ export function spreadPins(
   });
   if (!(count.result <= MOST_PINS)) {
     cautions.push(
-      caution(
+      finding(
         'too-many-pins',
         'error',
-        spec.system,
         say`A spacing of ${maxPitch} would need more than ${String(MOST_PINS)} pins.`,
         say`Set a wider spacing.`,
       ),
@@ -101,20 +99,18 @@ export function spreadPins(
   });
   if (lessThan(pitch.result, bit)) {
     cautions.push(
-      caution(
+      finding(
         'holes-overlap',
         'error',
-        spec.system,
         say`The holes would run into each other: ${pitch.result} from center to center, with a ${bit} bit.`,
         say`Set a wider spacing, a smaller end margin, or take a thinner pin.`,
       ),
     );
   } else if (lessThan(pitch.result, rule.minPitch)) {
     cautions.push(
-      caution(
+      finding(
         'spacing-close',
         'caution',
-        spec.system,
         say`The pins stand ${pitch.result} apart, closer than the ${rule.minPitch} that is set as the least.`,
         say`Set a wider spacing.`,
       ),
@@ -152,7 +148,7 @@ export function spacePins(spec: JointSpec, line: WorkingStep, bit: Mm): Row {
           source: 'shop-practice',
         })
       : reckon({ ...step, formula: fixedLength(spec.layout.endMargin), source: 'setting' });
-  const cautions: Caution[] = [];
+  const cautions: Finding[] = [];
   if (lessThan(freeLength - 2 * margin.result, rest.minPitch)) {
     const shrunk = reckon({
       ...step,
@@ -165,10 +161,9 @@ export function spacePins(spec: JointSpec, line: WorkingStep, bit: Mm): Row {
     });
     if (spec.layout?.endMargin !== undefined && lessThan(shrunk.result, margin.result)) {
       cautions.push(
-        caution(
+        finding(
           'margin-reduced',
           'note',
-          spec.system,
           say`An end margin of ${margin.result} leaves no room for two pins, so ${shrunk.result} serves.`,
           say`Set a smaller margin, or a smaller least spacing.`,
         ),
@@ -188,10 +183,9 @@ export function spacePins(spec: JointSpec, line: WorkingStep, bit: Mm): Row {
       rule: 'too short for two pins: one in the middle',
     });
     cautions.push(
-      caution(
+      finding(
         'single-pin',
         'caution',
-        spec.system,
         say`The joint is ${freeLength} long: too short for two pins ${rest.minPitch} apart. With one pin the boards can turn on it.`,
         say`Take a thinner pin or a longer joint, or keep the boards from turning while the glue sets.`,
       ),
