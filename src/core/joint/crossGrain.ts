@@ -1,5 +1,6 @@
 import { type Mm, lessThan, mm } from '../length/mm.ts';
 import { dimensionalChange } from '../moisture/dimensionalChange.ts';
+import { unmeasuredPinUndersize } from '../fit/fit.ts';
 import { species, speciesNames } from '../moisture/species.ts';
 import { say } from '../working/sentence.ts';
 import { type Finding, finding } from './finding.ts';
@@ -8,9 +9,6 @@ import type { JointSpec, Pin } from './types.ts';
 
 /** Moisture of wood indoors through a year, from a heated winter to a damp summer, in percent. From memory. */
 export const SEASON = { dry: 6, damp: 12 } as const;
-
-/** A pin that nobody measured is this much thinner than its name, mm. From memory. */
-export const PIN_UNDERSIZE = mm(0.1);
 
 /** The steadiest wood that the tables know. */
 const LEAST_COEFFICIENT = Math.min(
@@ -54,7 +52,7 @@ export function crossGrainCautions(
   const crosses = spec.kind === 'frame' || spec.kind === 'leg' || crossesB;
   if (!crosses || drilledSide(spec) !== 'end' || span === 0) return [];
   // Both holes give the pin their clearance, at the first pin and at the last.
-  const play = mm(2 * Math.max(0, bit - (pin.diameter - PIN_UNDERSIZE)));
+  const play = mm(2 * Math.max(0, bit - (pin.diameter - unmeasuredPinUndersize)));
   const inA = tangential(spec.a.species);
   const inB = crossesB ? tangential(spec.b.species) : 0;
   if (inA === undefined || inB === undefined) {

@@ -1,3 +1,4 @@
+import { unmeasuredPinUndersize } from '../fit/fit.ts';
 import { type Mm, lessThan, mm } from '../length/mm.ts';
 import { fixedLength, product, least, quantity, sum } from '../working/expression.ts';
 import { reckon, taken } from '../working/reckon.ts';
@@ -5,7 +6,6 @@ import { type Sentence, say } from '../working/sentence.ts';
 import type { WorkingStep } from '../working/types.ts';
 import { type Across, placeAcross } from './across.ts';
 import { type Finding, finding } from './finding.ts';
-import { PIN_UNDERSIZE } from './crossGrain.ts';
 import { reckonAllowance, reckonLeave, resolveGuide } from './defaults.ts';
 import { offBoard, reckonJointLine } from './jointLine.ts';
 import { reckonLimitA, reckonLimitB } from './limits.ts';
@@ -107,7 +107,7 @@ function shallowNotes(pin: Pin, split: Split): readonly Finding[] {
 
 /** Whether the pin suits the bit, where they differ. */
 function bitCautions(pin: Pin, bit: Mm): readonly Finding[] {
-  const clearance = bit - (pin.diameter - PIN_UNDERSIZE);
+  const clearance = bit - (pin.diameter - unmeasuredPinUndersize);
   if (lessThan(clearance, 0)) {
     return [
       finding(
