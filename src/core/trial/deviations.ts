@@ -1,7 +1,14 @@
 import { diameterOfPin, unmeasuredPinUndersize } from '../fit/fit.ts';
 import { type Mm, TOLERANCE, mm } from '../length/mm.ts';
 import { type Sentence, say } from '../working/sentence.ts';
-import { type BenchSetup, type Stop, drilledInFace, slippedHoles, soundSetup } from './drill.ts';
+import {
+  type BenchSetup,
+  type Stop,
+  drilledInFace,
+  reachAlong,
+  slippedHoles,
+  soundSetup,
+} from './drill.ts';
 import type { Member } from './trial.ts';
 
 /** What was done differently from what the plan asks. */
@@ -310,7 +317,7 @@ function placeDeviations(setup: BenchSetup, sound: BenchSetup): readonly Deviati
       code: 'opposite-ends',
       setting: 'end',
       members: hooked,
-      size: mm(hookedSize(setup)),
+      size: mm(Math.max(...hooked.map((member) => hookedSize(setup, member)))),
       message: say`The rule was hooked on the other end of ${boards(hooked)}.`,
       remedy: say`Mark a reference end on both boards and measure every hole from it.`,
       mend: (other) => withMembers(other, hooked, { end: 'reference' }),
@@ -373,19 +380,17 @@ function placeDeviations(setup: BenchSetup, sound: BenchSetup): readonly Deviati
 /** How far apart a board's holes and their right places lie when it was turned over. */
 function turnedSize(setup: BenchSetup, member: Member): number {
   const { plan, guide } = setup;
-  if (drilledInFace(plan, member)) return hookedSize(setup);
+  if (drilledInFace(plan, member)) return hookedSize(setup, member);
   const thickness = plan.spec[member].thickness;
   const set = guide.centering ? thickness / 2 : setup[member].across;
   return Math.abs(thickness - 2 * (set + guide.offset));
 }
 
-/** How far the marks of two boards that are measured from opposite ends lie apart. */
-function hookedSize({ plan }: BenchSetup): number {
-  const [first, last] = [plan.marks[0] ?? 0, plan.marks.at(-1) ?? 0];
-  const { kind, spec } = plan;
-  const reach =
-    kind === 'edge' ? Math.max(spec.a.length, spec.b.length) : Math.max(spec.jointLength, 0);
-  return Math.abs(reach - first - last);
+/** How far a board's row moves along the joint when it is measured from its other end. */
+function hookedSize({ plan }: BenchSetup, member: Member): number {
+  const [first, last] = [plan.holes[0], plan.holes.at(-1)];
+  const place = member === 'a' ? 'along' : 'alongB';
+  return Math.abs(reachAlong(plan, member) - (first?.[place] ?? 0) - (last?.[place] ?? 0));
 }
 
 function leanDeviation(setup: BenchSetup): readonly Deviation[] {

@@ -112,8 +112,8 @@ export function slippedHoles(setup: BenchSetup, member: Member): readonly number
   return plan.holes.map((_, j) => j).filter((j) => before + j >= slip.after);
 }
 
-/** Length of a board along the joint: what a rule hooked on its other end measures from. */
-function reachAlong({ kind, spec }: JointPlan, member: Member): Mm {
+/** Length of a board along the joint, mm: what a rule hooked on its other end measures from. */
+export function reachAlong({ kind, spec }: JointPlan, member: Member): Mm {
   if (kind === 'miter') return spec.jointLength;
   if (member === 'a') return spec.drilled === 'end' ? spec.a.width : spec.a.length;
   return (kind === 'corner' || kind === 'tee') && spec.drilled === 'end'
@@ -167,6 +167,11 @@ function drillMember(setup: BenchSetup, member: Member): readonly DrilledHole[] 
   });
 }
 
+/** Pins go in along the row: the first hole of one board meets the first of the other. */
+function alongTheRow(holes: readonly DrilledHole[]): readonly DrilledHole[] {
+  return holes.toSorted((one, other) => one.along - other.along);
+}
+
 /**
  * Drills both boards as they were set up. Depth from a stop: what the collar lets through beyond
  * bushing and standoff, at least 0. Throws a TypeError or a RangeError that names what is out of
@@ -174,8 +179,8 @@ function drillMember(setup: BenchSetup, member: Member): readonly DrilledHole[] 
  */
 export function drill(setup: BenchSetup): Trial {
   checkSetup(setup);
-  const a = drillMember(setup, 'a');
-  const b = drillMember(setup, 'b');
+  const a = alongTheRow(drillMember(setup, 'a'));
+  const b = alongTheRow(drillMember(setup, 'b'));
   return {
     kind: setup.plan.kind,
     length: setup.plan.spec.jointLength,

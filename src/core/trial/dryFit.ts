@@ -139,6 +139,11 @@ function causeInHoles(fault: Fault): Cause {
           say`One face stands ${size} proud of the other.`,
           say`Hold the guide against the same face of both boards.`,
         ];
+      case 'off-place':
+        return [
+          say`The boards close ${size} from their place along the joint: their ends do not line up.`,
+          say`Measure the holes of both boards from the same end.`,
+        ];
     }
   })();
   return { code: 'holes', setting: null, members, size, faults: [code], message, remedy };

@@ -23,7 +23,9 @@ export type FaultCode =
   /** The holes of the two boards do not meet. */
   | 'misses'
   /** One show face stands proud of the other. */
-  | 'step';
+  | 'step'
+  /** The boards close, but slid along the joint: their ends do not line up. */
+  | 'off-place';
 
 /** Something wrong with a joint. */
 export interface Fault {
@@ -36,7 +38,7 @@ export interface Fault {
   readonly pins: readonly number[];
 }
 
-/** A step or a change of end room under this is not worth a word, mm (from memory: a fingertip feels a tenth). */
+/** A step, a slide or a change of end room under this is not worth a word, mm (from memory: a fingertip feels a tenth). */
 export const noticeable = mm(0.1);
 
 const members = ['a', 'b'] as const;
@@ -88,6 +90,8 @@ export function faultsOf(trial: Trial, assembly: Assembly): readonly Fault[] {
   const everyPin = pins.map((_, j) => j);
   const step = Math.max(Math.abs(assembly.step.start), Math.abs(assembly.step.end));
   if (step >= noticeable) add('step', step, everyPin);
+  const slid = Math.abs(assembly.shift.along);
+  if (slid >= noticeable) add('off-place', slid, everyPin);
   for (const member of members) {
     add(
       'loose',
