@@ -1,3 +1,4 @@
+/// <reference types="vitest/config" />
 import { getViteConfig } from 'astro/config';
 
 // Astro's own Vite setup, so that tests may import Svelte files and raw text as pages do.
@@ -5,5 +6,7 @@ export default getViteConfig({
   test: {
     dir: 'test',
     include: ['**/*.test.ts'],
+    // Property tests try thousands of inputs, and the machine may be a slow one.
+    testTimeout: 60_000,
   },
 });

@@ -16,7 +16,7 @@ export interface PageScripts {
   readonly onDemand: ReadonlyMap<string, number>;
 }
 
-await init;
+await init();
 
 /**
  * The JavaScript of a built page: everything reached from its script tags, preloads and islands by
@@ -85,8 +85,8 @@ function importsOf(folder: string, file: string) {
   const beside = (specifier: string) => posix.normalize(posix.join(dirname(file), specifier));
   const fixed: string[] = [];
   const dynamic: string[] = [];
-  for (const { n: specifier, d: kind } of parse(code)[0]) {
-    if (specifier?.startsWith('.')) (kind === -1 ? fixed : dynamic).push(beside(specifier));
+  for (const { specifier, type } of parse(code)[0]) {
+    if (specifier?.startsWith('.')) (type === 'dynamic' ? dynamic : fixed).push(beside(specifier));
   }
   // The bundler writes a worker's file as new URL('worker-x.js', import.meta.url).
   const workers = [
