@@ -7,6 +7,7 @@ import ShopTask from './shop-task/ShopTask.astro';
 import SplitFigure from './split-figure/SplitFigure.astro';
 import Term from './term/Term.astro';
 import CompareTable from './worked-example/CompareTable.astro';
+import Signs from './worked-example/Signs.astro';
 import Step from './worked-example/Step.astro';
 
 /**
@@ -39,6 +40,7 @@ export const lessonComponents = {
   Question,
   SelfCheck,
   ShopTask,
+  Signs,
   SplitFigure,
   Step,
   Term,

@@ -11,8 +11,9 @@ export function showStep(step: WorkingStep): ShownStep {
   return {
     label: step.label,
     lines: { in: stepMathML(step, 'in'), mm: stepMathML(step, 'mm') },
-    ...(step.rule && { rule: step.rule }),
-    source: `${title} (${standing})`,
+    ...(step.rule && { rule: `${step.rule[0]?.toUpperCase()}${step.rule.slice(1)}.` }),
+    // 'From memory, not looked up' says its standing by itself.
+    source: title.toLowerCase().startsWith(standing) ? title : `${title} (${standing})`,
   };
 }
 

@@ -73,7 +73,7 @@ export interface NamedMistake {
 export interface ShownStep {
   readonly label: string;
   readonly lines: { readonly in: readonly string[]; readonly mm: readonly string[] };
-  /** Which branch of a rule served, in words. */
+  /** Which branch of a rule served, in a sentence. */
   readonly rule?: string;
   /** Where it comes from and how far it can be trusted. */
   readonly source: string;
