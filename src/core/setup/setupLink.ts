@@ -311,7 +311,7 @@ function decodeJoint(text: string): JointSpec {
 export function decodeSetup(fragment: string): DecodedSetup {
   const refused = (why: string): DecodedSetup => ({
     ok: false,
-    reason: `This link can't be read: ${why}. Ask for it again, or start from here.`,
+    reason: `This link can’t be read: ${why}. Ask for it again, or start from here.`,
   });
   const text = fragment.replace(/^#/, '');
   if (text.length > LONGEST_LINK) return refused('it is too long');
