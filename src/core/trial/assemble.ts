@@ -1,5 +1,5 @@
 import { type Fit, diameterOfPin, fit } from '../fit/fit.ts';
-import { type Mm, TOLERANCE, mm } from '../length/mm.ts';
+import { type Mm, TOLERANCE, lessThan, mm } from '../length/mm.ts';
 import { PlayCircles } from './playCircles.ts';
 import { requireAtLeast, requireCount, requireNumber, requirePositive } from './require.ts';
 import type { DrilledHole, Member, Trial } from './trial.ts';
@@ -89,14 +89,14 @@ export function assemble(trial: Trial): Assembly {
     };
   });
   const endRoom = mm(Math.min(...pins.map((pin) => pin.endRoom)));
-  const gap = mm(Math.max(0, -endRoom));
+  const gap = lessThan(endRoom, 0) ? mm(-endRoom) : mm(0);
   const fits = circles.miss <= TOLERANCE;
   return {
     pins,
     gap,
     endRoom,
     fits,
-    closes: fits && gap <= TOLERANCE && !pins.some(({ tight, binds }) => tight || binds),
+    closes: fits && gap === 0 && !pins.some(({ tight, binds }) => tight || binds),
     shift: { along: mm(circles.along), across: mm(circles.across) },
     turn: circles.turn,
     miss: mm(circles.miss),

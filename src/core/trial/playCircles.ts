@@ -1,3 +1,4 @@
+import { TOLERANCE } from '../length/mm.ts';
 import { ShiftFinder } from './shift.ts';
 
 /** A slope flatter than this, for each mm of the row, is taken for the bottom. */
@@ -57,7 +58,7 @@ export class PlayCircles {
     this.#reach = (high - low) / 2;
     this.#x = Float64Array.from(positions, (x) => x - this.#middle);
     this.#play = Float64Array.from(play);
-    this.#mayTurn = mayTurn && this.#reach > 0;
+    this.#mayTurn = mayTurn && this.#reach > TOLERANCE;
     this.#tightest = play.reduce((least, r, j) => (r < (play[least] as number) ? j : least), 0);
     this.#spread = this.#x.reduce((total, x) => total + x * x, 0);
     this.#px = new Float64Array(count);
@@ -99,7 +100,7 @@ export class PlayCircles {
       const half = Math.sqrt(spare * spare - off * off);
       const rise = (across[j] as number) - (across[k] as number);
       const run = (this.#x[j] as number) - (this.#x[k] as number);
-      if (run === 0) {
+      if (Math.abs(run) <= TOLERANCE) {
         if (Math.abs(rise) > half) return false;
         continue;
       }
@@ -129,7 +130,8 @@ export class PlayCircles {
       leaning += (across[j] as number) * (this.#x[j] as number);
       for (let k = 0; k < j; k++) {
         const run = (this.#x[j] as number) - (this.#x[k] as number);
-        if (run === 0) continue;
+        // A turn does nothing for two pins at one place.
+        if (Math.abs(run) <= TOLERANCE) continue;
         const slope = ((across[j] as number) - (across[k] as number)) / run;
         if (slope < low) low = slope;
         if (slope > high) high = slope;
