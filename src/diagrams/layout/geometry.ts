@@ -10,12 +10,14 @@ export interface Strip {
   /** Across, 0 at the reference face or end. */
   readonly near: { readonly at: number; readonly whole: boolean };
   readonly far: { readonly at: number; readonly whole: boolean };
-  /** Where A stands on a face, across. */
-  readonly footprint: readonly [number, number] | null;
+  /** The edges of A where it stands on a face, across. */
+  readonly footprint: readonly number[];
   /** From the reference face, end or outer face to the row. */
   readonly across: number;
   /** Whether across is measured from a face or from an end. */
   readonly from: 'face' | 'end';
+  /** Its marks are not those of the strip before it. */
+  readonly ownMarks: boolean;
   readonly holes: readonly { readonly along: number; readonly mark: number }[];
 }
 
@@ -24,7 +26,8 @@ export interface LayoutShapes {
   readonly length: number;
   readonly diameter: number;
   readonly strips: readonly Strip[];
-  readonly margin: number;
+  /** What measuring starts from. */
+  readonly datum: 'the heel' | 'the reference end';
   readonly spaces: number;
   readonly pitch: number;
 }
@@ -44,9 +47,10 @@ function stripA(plan: JointPlan): Strip {
     end: whole(plan.spec.jointLength),
     near: whole(0),
     far: whole(plan.spec.a.thickness),
-    footprint: null,
+    footprint: [],
     across: plan.holes[0]?.acrossA ?? plan.spec.a.thickness / 2,
     from: 'face',
+    ownMarks: false,
     holes: holesAt(plan.positions, plan.marks),
   };
 }
@@ -69,7 +73,7 @@ function stripB(plan: JointPlan): Strip {
       ...base,
       near: from <= ta ? whole(0) : cut(from - pad),
       far: cut(from + ta + pad),
-      footprint: [from, from + ta],
+      footprint: from > 0 ? [from, from + ta] : [ta],
       from: 'end',
     };
   }
@@ -77,7 +81,8 @@ function stripB(plan: JointPlan): Strip {
     const pad = spec.jointLength * 0.12;
     return {
       ...base,
-      start: spec.at <= spec.jointLength * 0.4 ? whole(-spec.at) : cut(-pad),
+      start: spec.at <= spec.jointLength ? whole(-spec.at) : cut(-pad),
+      ownMarks: spec.at > 0,
       end: cut(spec.jointLength + pad),
       holes: holesAt(plan.positions, plan.marks, spec.at),
     };
@@ -96,12 +101,20 @@ export function layoutShapes(plan: JointPlan): LayoutShapes {
   const second: Strip[] =
     plan.secondRow.length === 0
       ? []
-      : [{ ...b, member: 'second', letter: 'B2', holes: holesAt(plan.secondRow, plan.secondRow) }];
+      : [
+          {
+            ...b,
+            member: 'second',
+            letter: 'B2',
+            ownMarks: true,
+            holes: holesAt(plan.secondRow, plan.secondRow),
+          },
+        ];
   return {
     length: plan.spec.jointLength,
     diameter: plan.spec.bit.diameter,
     strips: [stripA(plan), b, ...second],
-    margin: positions[0] ?? 0,
+    datum: plan.kind === 'miter' ? 'the heel' : 'the reference end',
     spaces: Math.max(0, positions.length - 1),
     pitch: positions.length < 2 ? 0 : positions[1]! - positions[0]!,
   };

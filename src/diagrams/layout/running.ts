@@ -5,6 +5,9 @@ import { circle, open } from '../drafting/path.ts';
 import { type Box, type Point, overlap } from '../drafting/point.ts';
 import type { Reading } from '../drafting/reading.ts';
 
+/** Marks nearer than this, in px, get an arrowhead only with a number. */
+const CROWDED = 16;
+
 /** A mark on a running dimension, in px. */
 export interface RunningMark {
   readonly along: number;
@@ -24,8 +27,7 @@ function byImportance(count: number): number[] {
  * Running dimensions from one origin (ISO 129-1): an open circle at the origin and an arrowhead
  * at every mark, each number measured from the origin, so that errors of laying out don't add
  * up. Where marks crowd, numbers are left out. `place` turns [along, across] into a point, `across`
- * is where the line runs.
- * `numberAt` says where a number may stand, best first.
+ * is where the line runs; `numberAt` says where a number may stand, best first.
  */
 export function runningDimension(
   marks: readonly RunningMark[],
@@ -42,10 +44,6 @@ export function runningDimension(
     { pen: 'thin', d: open([from, place(last.along, across)]) },
     { pen: 'hole', d: circle(from, 3.5) },
     { pen: 'thin', d: circle(from, 3.5) },
-    ...marks.map((mark): Stroke => ({
-      pen: 'arrow',
-      d: arrowAt(place(mark.along, across), forward.x - from.x, forward.y - from.y),
-    })),
   ];
   const labels: Label[] = [];
   const labeled = new Set<number>();
@@ -62,5 +60,13 @@ export function runningDimension(
     labeled.add(i);
     taken.push(labelBox(found));
   }
+  marks.forEach((mark, i) => {
+    const before = i === 0 ? origin : marks[i - 1]!.along;
+    if (!labeled.has(i) && mark.along - before < CROWDED) return;
+    strokes.push({
+      pen: 'arrow',
+      d: arrowAt(place(mark.along, across), forward.x - from.x, forward.y - from.y),
+    });
+  });
   return { strokes, labels, labeled };
 }

@@ -344,7 +344,7 @@ function fit(
   const top = 28 + FIRST_ROW + (row - ROW) + Math.max(0, above - 1) * row;
 
   const attempt = (marginLeft: number, marginRight: number): Arranged => {
-    const free = Math.max(60, width - marginLeft - marginRight);
+    const free = Math.max(30, width - marginLeft - marginRight);
     const scale = Math.min(free / mmWide, tallest / mmHigh, LARGEST_SCALE);
     const bodyHeight = kept?.bodyHeight ?? mmHigh * scale;
     const spare = Math.max(0, free - mmWide * scale) / 2;
@@ -369,7 +369,7 @@ function fit(
   const sides = 10 + (shapes.slanted.some((measure) => measure.offset !== 0) ? 16 : 0);
   let [marginLeft, marginRight] = [sides, sides];
   let best = attempt(marginLeft, marginRight);
-  for (let turn = 0; turn < 12; turn++) {
+  for (let turn = 0; turn < 24; turn++) {
     const boxes = [...best.rows.labels, ...best.beside.labels].map(labelBox);
     const overLeft = Math.max(best.rows.crowding, 2 - Math.min(...boxes.map((b) => b.left)));
     const overRight = Math.max(0, ...boxes.map((b) => b.right)) - (width - 2);

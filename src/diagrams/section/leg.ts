@@ -152,13 +152,27 @@ export function legSection(plan: JointPlan, apart: number): SectionShapes {
       outside: 'after',
     });
   }
+  // Apart, the pin's engagements make room for its length.
+  const lower = apart > 0 ? 0 : 1;
+  if (hasPins && apart > 0) {
+    measures.push({
+      id: 'pin',
+      value: pin.length,
+      text: pinText(pin),
+      from: { x: -pinAway - a.engagement, y: axisY - radius },
+      to: { x: -pinAway + b.engagement, y: axisY - radius },
+      side: 'above',
+      tier: 2,
+      outside: 'over',
+    });
+  }
   row({
     id: 'a.holeDepth',
     value: a.holeDepth,
     from: { x: -away - a.holeDepth, y: axisY - bit },
     to: apart === 0 ? legTop : { x: -away, y: 0 },
     side: 'above',
-    tier: 1,
+    tier: lower,
     outside: 'before',
   });
   row({
@@ -167,7 +181,7 @@ export function legSection(plan: JointPlan, apart: number): SectionShapes {
     from: legTop,
     to: { x: b.holeDepth, y: axisY - bit },
     side: 'above',
-    tier: 1,
+    tier: lower,
     outside: 'after',
   });
   if (a.holeDepth > 0) {
@@ -178,7 +192,7 @@ export function legSection(plan: JointPlan, apart: number): SectionShapes {
       from: { x: -away - shown, y: 0 },
       to: { x: -away - reach, y: axisY },
       side: 'above',
-      tier: 2,
+      tier: lower + 1,
       outside: 'before',
       openAt: 'from',
     });
@@ -194,7 +208,7 @@ export function legSection(plan: JointPlan, apart: number): SectionShapes {
       from,
       to,
       side: 'above',
-      tier: 2,
+      tier: lower + 1,
       outside: 'after',
       ...(b.woodLeft < 0 && { caution: true }),
     });
@@ -249,24 +263,24 @@ export function legSection(plan: JointPlan, apart: number): SectionShapes {
             },
           ],
     slanted: [],
-    notes: hasPins
-      ? [
-          {
-            text: pinText(pin),
-            at: { x: -away, y: t },
-            dx: -12,
-            dy: 30,
-            anchor: 'end',
-            kind: 'number',
-            leader: { x: -pinAway - a.engagement / 2, y: axisY + radius / 2 },
-          },
-        ]
-      : [],
-    rowNames: {
-      'above 0': ROW_NAMES.held,
-      'above 1': ROW_NAMES.hole,
-      'above 2': ROW_NAMES.left,
-    },
+    notes:
+      hasPins && apart === 0
+        ? [
+            {
+              text: pinText(pin),
+              at: { x: 0, y: t },
+              dx: -12,
+              dy: 30,
+              anchor: 'end',
+              kind: 'number',
+              leader: { x: -a.engagement / 2, y: axisY + radius / 2 },
+            },
+          ]
+        : [],
+    rowNames:
+      apart > 0
+        ? { 'above 0': ROW_NAMES.hole, 'above 1': ROW_NAMES.left, 'above 2': ROW_NAMES.pin }
+        : { 'above 0': ROW_NAMES.held, 'above 1': ROW_NAMES.hole, 'above 2': ROW_NAMES.left },
     marks: [
       { kind: 'face', at: { x: -away - (a.engagement + shown) / 2, y: 0 }, turn: 0 },
       { kind: 'face', at: { x: near, y: near + away + (a.engagement + shown) / 2 }, turn: 90 },

@@ -127,7 +127,8 @@ export function miterSection(plan: JointPlan, apart: number): SectionShapes {
       from: { x: moves.pin - a.engagement, y: -first + radius },
       to: { x: moves.pin + pin.length - a.engagement, y: -first + radius },
       side: 'below',
-      tier: 0,
+      // A row farther down than need be, so that the heel's name has room.
+      tier: 1,
       outside: 'over',
     });
     for (const [id, side, plans] of [
@@ -162,9 +163,9 @@ export function miterSection(plan: JointPlan, apart: number): SectionShapes {
     id: 'a.width',
     value: spec.a.width,
     text: reading((show) => show(spec.a.width)),
-    from: farA[2]!,
-    to: farA[3]!,
-    offset: -18,
+    from: farA[3]!,
+    to: farA[2]!,
+    offset: 18,
   });
   return {
     bodies,
@@ -193,7 +194,7 @@ export function miterSection(plan: JointPlan, apart: number): SectionShapes {
     rowNames: {
       'above 0': ROW_NAMES.held,
       'above 1': ROW_NAMES.hole,
-      'below 0': ROW_NAMES.pin,
+      'below 1': ROW_NAMES.pin,
     },
     marks: [],
     cautions: [],
