@@ -201,7 +201,7 @@ describe('holeAndPin', () => {
           const season = holeAndPin({ ...hole, surface }, pin, moisture);
           if (!season.ok) throw new Error(season.reason);
           // Width of the pin, an ellipse, at right angles to each other as it is turned.
-          const [p0, p1] = season.pin.map(({ width }) => width) as [number, number];
+          const [p0, p1] = [season.pin[0].width, season.pin[1].width];
           const wide = Math.hypot(p0 * Math.cos(turn), p1 * Math.sin(turn));
           const deep = Math.hypot(p0 * Math.sin(turn), p1 * Math.cos(turn));
           for (const clearance of [season.hole[0].width - wide, season.hole[1].width - deep]) {

@@ -5,7 +5,7 @@ import { inches, mm } from '../../../src/core/length/mm.ts';
 import { classicMistakes } from '../../../src/core/trial/classicMistakes.ts';
 import { closingOdds } from '../../../src/core/trial/closingOdds.ts';
 import { type BenchSetup, drill, soundSetup } from '../../../src/core/trial/drill.ts';
-import { type DryFit, dryFit } from '../../../src/core/trial/dryFit.ts';
+import { dryFit } from '../../../src/core/trial/dryFit.ts';
 import type { DrilledHole, Trial } from '../../../src/core/trial/trial.ts';
 import { KINDS, ordinaryJoint, sensibleSpec } from '../../support/joints.ts';
 
