@@ -193,6 +193,7 @@ function drawRows(
   narrow: boolean,
   look: Look,
   nameX: number,
+  apart: boolean,
 ): Rows {
   const strokes: Stroke[] = [];
   const labels: Label[] = [];
@@ -219,13 +220,20 @@ function drawRows(
         kind: 'word',
         text: words(narrow ? name.short : name.long),
       };
+      const numbers = row.labels.map(labelBox);
+      // A name over its line only has to keep clear of a number that stands over it too.
+      const leftmost =
+        frame.row > ROW
+          ? Math.min(...numbers.filter((box) => box.bottom < across).map((box) => box.left))
+          : Math.min(
+              ...spans.map((span) => Math.min(span.from.along, span.to.along) - 6),
+              ...numbers.map((box) => box.left),
+            );
+      const over = labelBox(label).right + 12 - leftmost;
+      // Names that the joint at home has taught make way when it is pulled apart.
+      if (apart && over > 0) continue;
       labels.push(label);
-      if (frame.row > ROW) continue;
-      const leftmost = Math.min(
-        ...spans.map((span) => Math.min(span.from.along, span.to.along) - 6),
-        ...row.labels.map((l) => labelBox(l).left),
-      );
-      crowding = Math.max(crowding, labelBox(label).right + 12 - leftmost);
+      crowding = Math.max(crowding, over);
     }
   }
   return { strokes, labels, crowding };
@@ -314,6 +322,7 @@ function hatchesOf(shapes: SectionShapes): Hatch[] {
 
 /** Room kept for a drawing that is pulled apart, so that the page does not jump. */
 interface Room {
+  readonly row: number;
   readonly bodyHeight: number;
   readonly above: number;
   readonly below: number;
@@ -360,9 +369,9 @@ function fit(
     return {
       frame,
       nameX,
-      rows: drawRows(shapes, frame, narrow, look, nameX),
+      rows: drawRows(shapes, frame, narrow, look, nameX, kept !== null),
       beside: drawBeside(shapes, frame, look),
-      room: { bodyHeight, above, below },
+      room: { row, bodyHeight, above, below },
     };
   };
 
@@ -386,13 +395,14 @@ function arrangeIn(
   width: number,
   look: Look,
   kept: Room | null,
-): { sheet: Sheet; room: Room; row: number } {
+): { sheet: Sheet; room: Room } {
   // A phone has no room for lengths that run off past a break line and limit nothing.
   const shapes =
     width < NARROW ? { ...all, measures: all.measures.filter((m) => m.openAt === undefined) } : all;
-  const inline = fit(shapes, width, look, kept, ROW);
-  const over = fit(shapes, width, look, kept, ROW + NAME_OVER);
-  const best = width < NARROW && over.frame.scale > inline.frame.scale * 1.15 ? over : inline;
+  const inline = fit(shapes, width, look, kept, kept?.row ?? ROW);
+  const over =
+    width < NARROW && kept === null ? fit(shapes, width, look, kept, ROW + NAME_OVER) : inline;
+  const best = over.frame.scale > inline.frame.scale * 1.15 ? over : inline;
   const { frame, rows, beside, nameX, room } = best;
   const height = Math.ceil(frame.box.bottom + FIRST_ROW - ROW + room.below * frame.row + 34);
   const unitNote: Label = {
@@ -404,7 +414,6 @@ function arrangeIn(
   };
   return {
     room,
-    row: frame.row,
     sheet: {
       width,
       height,
