@@ -7,12 +7,13 @@ const address = `${site.base}${lesson.path}`;
 
 const lengths = (page: Page, unit: 'in' | 'mm') =>
   page.locator(`main span.${unit}`).filter({ visible: true });
+const radio = (page: Page, name: string) => page.getByRole('radio', { name, exact: true });
 const html = (page: Page) => page.locator('html');
 
 test.describe('units', () => {
   test('start as the locale has them: inches', async ({ page }) => {
     await page.goto(address);
-    await expect(page.getByRole('radio', { name: 'inches' })).toBeChecked();
+    await expect(radio(page, 'inches')).toBeChecked();
     await expect(lengths(page, 'in').first()).toBeVisible();
     await expect(lengths(page, 'mm')).toHaveCount(0);
   });
@@ -22,25 +23,25 @@ test.describe('units', () => {
 
     test('start as the locale has them: millimetres', async ({ page }) => {
       await page.goto(address);
-      await expect(page.getByRole('radio', { name: 'mm' })).toBeChecked();
+      await expect(radio(page, 'mm')).toBeChecked();
       await expect(lengths(page, 'in')).toHaveCount(0);
     });
   });
 
   test('change by keyboard, on the page and its islands, and stay changed', async ({ page }) => {
     await page.goto(address);
-    await page.getByRole('radio', { name: 'inches' }).focus();
+    await radio(page, 'inches').focus();
     await page.keyboard.press('ArrowRight');
     await expect(lengths(page, 'mm').first()).toBeVisible();
     await expect(lengths(page, 'in')).toHaveCount(0);
     await page.reload();
-    await expect(page.getByRole('radio', { name: 'mm' })).toBeChecked();
+    await expect(radio(page, 'mm')).toBeChecked();
     await expect(lengths(page, 'in')).toHaveCount(0);
   });
 
   test('follow a link before what is stored, and are not stored by it', async ({ page }) => {
     await page.goto(address);
-    await page.getByRole('radio', { name: 'inches' }).focus();
+    await radio(page, 'inches').focus();
     await page.goto(`${address}?again#1;show=mm`);
     await expect(html(page)).toHaveAttribute('data-unit', 'mm');
     await page.goto(`${address}?last`);
@@ -56,13 +57,13 @@ test.describe('units', () => {
       });
     });
     await page.goto(address);
-    await page.locator('.settings').getByText('mm').click();
+    await radio(page, 'mm').check();
     await expect(html(page)).toHaveAttribute('data-unit', 'mm');
   });
 
   test('print as the reader has them', async ({ page }) => {
     await page.goto(address);
-    await page.locator('.settings').getByText('mm').click();
+    await radio(page, 'mm').check();
     await page.emulateMedia({ media: 'print' });
     await expect(lengths(page, 'mm').first()).toBeVisible();
     await expect(lengths(page, 'in')).toHaveCount(0);
