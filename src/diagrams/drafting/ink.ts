@@ -5,7 +5,7 @@ import type { Label } from './label.ts';
  * (ISO 128-2: two weights, 2 : 1).
  * - `outline` visible edge, thick · `hidden` hidden edge, dashed · `thin` dimension and extension
  *   line, break line · `center` chain line · `phantom` what a bit does beyond the wood, dashed
- * - `arrow` filled arrowhead or dot · areas: `wood-a`, `wood-b`, `hole`, `pin`, `steel`, `brass`
+ * - `arrow` filled arrowhead or dot · areas: `wood-a`, `wood-b`, `hole`, `pin`, `steel`
  * - `mark` face and edge marks · `sign` the caution mark
  */
 export type Pen =
@@ -20,7 +20,6 @@ export type Pen =
   | 'hole'
   | 'pin'
   | 'steel'
-  | 'bushing'
   | 'mark'
   | 'sign';
 
@@ -51,4 +50,6 @@ export interface Hatch {
   readonly grain: 'end' | 'long';
   /** Turn of the lines in degrees, clockwise: 0 runs to the right. */
   readonly angle: number;
+  /** Section lines of metal, in ink and not in the color of wood. */
+  readonly metal?: boolean;
 }

@@ -1,4 +1,5 @@
-import { type Mm, formatReadable } from '../../core/index.ts';
+import { formatReadable } from '../../core/length/formatLength.ts';
+import type { Mm } from '../../core/length/mm.ts';
 
 /** What the reader sees lengths in. */
 export type Unit = 'in' | 'mm';

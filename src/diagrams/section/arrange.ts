@@ -381,7 +381,7 @@ function fit(
   for (let turn = 0; turn < 24; turn++) {
     const boxes = [...best.rows.labels, ...best.beside.labels].map(labelBox);
     const overLeft = Math.max(best.rows.crowding, 2 - Math.min(...boxes.map((b) => b.left)));
-    const overRight = Math.max(0, ...boxes.map((b) => b.right)) - (width - 2);
+    const overRight = Math.max(0, ...boxes.map((b) => b.right)) - (width - 5);
     if (overLeft <= 0.5 && overRight <= 0.5) break;
     marginLeft += Math.max(0, overLeft);
     marginRight += Math.max(0, overRight);

@@ -344,7 +344,7 @@ export function arrangeStop(all: readonly StopShapes[], width: number, look: Loo
   const hatches: Hatch[] = [
     { name: 'wood-along', grain: 'long', angle: 0 },
     { name: 'wood-across', grain: 'long', angle: 90 },
-    { name: 'bushing', grain: 'end', angle: 45 },
+    { name: 'bushing', grain: 'end', angle: 45, metal: true },
   ];
   return {
     width,
