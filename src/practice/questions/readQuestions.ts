@@ -176,7 +176,8 @@ function readWorking(
 
 function readQuestion(entry: YamlEntry, lesson: string, ground: QuestionGround): Question {
   const kind = entry.get('kind').oneOf(['one', 'several', 'length']);
-  const setup = entry.get('setup');
+  // The type is written out: only then does the compiler see that `fail` never returns.
+  const setup: YamlEntry = entry.get('setup');
   const base = ground.setups.get(setup.text());
   if (!base) setup.fail(`no setup '${setup.text()}' in content/setups.yaml`);
   const change = entry.find('with');
