@@ -80,16 +80,19 @@ for (const { path, file } of pages) {
       }
     });
 
-    test('does not scroll sideways at 360 px', async ({ page }) => {
-      await page.setViewportSize({ width: 360, height: 740 });
+    test('does not scroll sideways, from a phone to a desk', async ({ page }) => {
       await page.goto(address);
       await wakeIslands(page);
-      for (const unit of ['in', 'mm']) {
-        const width = await page.evaluate((shown) => {
-          document.documentElement.dataset['unit'] = shown;
-          return document.documentElement.scrollWidth;
-        }, unit);
-        expect(width, `in ${unit}`).toBeLessThanOrEqual(360);
+      for (const width of [360, 768, 1280]) {
+        await page.setViewportSize({ width, height: 740 });
+        for (const unit of ['in', 'mm']) {
+          await page.evaluate((chosen) => {
+            const detail = { unit: chosen, keep: false };
+            document.dispatchEvent(new CustomEvent('choose-unit', { detail }));
+          }, unit);
+          const needed = await page.evaluate(() => document.documentElement.scrollWidth);
+          expect(needed, `at ${width} px, in ${unit}`).toBeLessThanOrEqual(width);
+        }
       }
     });
 
