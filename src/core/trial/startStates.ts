@@ -7,6 +7,7 @@ import { classicMistakes } from './classicMistakes.ts';
 import type { DeviationCode } from './deviations.ts';
 import { type BenchSetup, type MemberSetup, soundSetup } from './drill.ts';
 import type { Member } from './trial.ts';
+import { trialJob } from './trialJobs.ts';
 
 /** A bench as someone finds it: a job, and how far it has been set up. */
 export interface StartState {
@@ -200,10 +201,11 @@ export const startStates: readonly StartState[] = [
  * The bench of a start state. Throws a RangeError for a kind in which the state does not show.
  * @param system the stock of the job, where the state does not bring its own
  */
-export function startSetup(start: StartState, kind: JointKind, job: JointSpec): BenchSetup {
-  if (!start.kinds.includes(kind) || job.kind !== kind) {
+export function startSetup(start: StartState, kind: JointKind, system: System): BenchSetup {
+  if (!start.kinds.includes(kind)) {
     throw new RangeError(`start ${start.id} does not show in a joint of the kind ${kind}`);
   }
+  const job = trialJob(kind, start.fixed?.system ?? system);
   return start.set(soundSetup(planJoint({ ...job, ...start.fixed })));
 }
 

@@ -60,7 +60,7 @@ export function trialJob(kind: JointKind, system: System): JointSpec {
         system,
         guide,
         a: board(thin, size(2.5, 65), size(14, 350)),
-        b: board(size(13 / 16, 20), size(2, 50), size(24, 600)),
+        b: board(size(7 / 8, 22), size(2, 50), size(24, 600)),
         at: size(1, 25),
       };
     case 'miter':
@@ -79,6 +79,7 @@ export function trialJob(kind: JointKind, system: System): JointSpec {
         guide,
         a: board(thin, size(4, 100), size(14, 350)),
         b: board(side, side, size(18, 450)),
+        stagger: size(1, 25),
       };
     }
   }

@@ -35,6 +35,9 @@ export interface TrialSection extends Figure {
 /** Beyond the far face a bit is drawn no farther than this, mm. */
 const BEYOND = 14;
 
+/** Boards nearer than this, mm, look as if they met. */
+const TOUCHING = 2;
+
 /** How far the boards stand apart before they are pushed together, mm. */
 export const APART = 10;
 
@@ -114,9 +117,7 @@ function bodyB(plan: JointPlan, hole: DrilledHole, left: number): Body {
   }
   const top = kind === 'leg' ? -spec.setback : kind === 'miter' ? 0 : -spec.reveal;
   const far =
-    kind === 'leg'
-      ? { at: spec.b.thickness, whole: true }
-      : shownTo(deepest(hole), hole.limit);
+    kind === 'leg' ? { at: spec.b.thickness, whole: true } : shownTo(deepest(hole), hole.limit);
   const bottom = top + spec.b.thickness;
   return {
     member: 'b',
@@ -184,9 +185,19 @@ function measuresOf(
   const far = { x: opening + holes.b.limit, y: bottom };
   if (holes.b.depth > 0 && -left <= BEYOND) {
     if (left >= 0) {
-      if (shownTo(deepest(holes.b), holes.b.limit).whole) add('b.woodLeft', tip, far, 'below', 1, 'after');
+      if (shownTo(deepest(holes.b), holes.b.limit).whole)
+        add('b.woodLeft', tip, far, 'below', 1, 'after');
     } else {
-      add('b.woodLeft', far, tip, 'below', 1, 'after', true, reading((length) => `${length(-left)} through`));
+      add(
+        'b.woodLeft',
+        far,
+        tip,
+        'below',
+        1,
+        'after',
+        true,
+        reading((length) => `${length(-left)} through`),
+      );
     }
   }
   return out;
@@ -198,17 +209,19 @@ function smallLengths(
   holes: { readonly a: DrilledHole; readonly b: DrilledHole },
   diameter: number,
   opening: number,
-  lines: { topA: number; topB: number; axisA: number; axisB: number },
+  lines: { topA: number; axisA: number; axisB: number },
 ): SmallLength[] {
-  const { topA, topB, axisA, axisB } = lines;
+  const { topA, axisA, axisB } = lines;
   return outcome.faults.flatMap(({ code, pins, member, size }): SmallLength[] => {
     if (!pins.includes(pin)) return [];
-    const text = reading((length) => length(size));
+    // Boards that don't meet show no step.
+    if (code === 'step' && opening > TOUCHING) return [];
     if (code === 'gap' || code === 'step') {
       const axis = code === 'gap' ? ('x' as const) : ('y' as const);
-      const ends = code === 'gap' ? [0, opening] : [topA, topB].toSorted((p, q) => p - q);
+      const ends = code === 'gap' ? [0, opening] : [0, topA].toSorted((p, q) => p - q);
       const [from = 0, to = 0] = ends;
-      return [{ fault: code, axis, from, to, text, at: { x: opening / 2, y: (topA + topB) / 2 } }];
+      const size = reading((length) => length(to - from));
+      return [{ fault: code, axis, from, to, text: size, at: { x: opening / 2, y: topA / 2 } }];
     }
     if (member === undefined) return [];
     const hole = holes[member];
@@ -220,7 +233,16 @@ function smallLengths(
           ? [-hole.limit, -hole.limit + past]
           : [opening + hole.limit, opening + hole.limit - past];
       const [from = 0, to = 0] = [far, tip].toSorted((p, q) => p - q);
-      return [{ fault: code, axis: 'x', from, to, text: reading((length) => length(-past)), at: { x: (from + to) / 2, y: axis } }];
+      return [
+        {
+          fault: code,
+          axis: 'x',
+          from,
+          to,
+          text: reading((length) => length(-past)),
+          at: { x: (from + to) / 2, y: axis },
+        },
+      ];
     }
     if ((code === 'tight' || code === 'loose') && member === 'a') {
       const edges = [axis - hole.diameter / 2, axis - diameter / 2].toSorted((p, q) => p - q);
@@ -255,13 +277,8 @@ export function trialSection(
   const boardB = bodyB(plan, b, opening);
   const ys = boardB.outline.map((point) => point.y);
   const [topB, bottomB] = [Math.min(...ys), Math.max(...ys)];
-  const boreA = boreOfHole(
-    plan,
-    'a',
-    a,
-    { x: 0, y: axisA },
-    180 - degrees(a.lean.across),
-    (p) => Math.min(p.x + a.limit, p.y - topA, topA + plan.spec.a.thickness - p.y),
+  const boreA = boreOfHole(plan, 'a', a, { x: 0, y: axisA }, 180 - degrees(a.lean.across), (p) =>
+    Math.min(p.x + a.limit, p.y - topA, topA + plan.spec.a.thickness - p.y),
   );
   const inFace = plan.kind === 'tee' ? -Infinity : topB;
   const found = outcome.pins[pin]!;
@@ -271,7 +288,8 @@ export function trialSection(
     b,
     { x: opening, y: axisB },
     degrees(b.lean.across),
-    (p) => Math.min(opening + b.limit - p.x, p.y - inFace, Math.max(bottomB, axisB + b.diameter) - p.y),
+    (p) =>
+      Math.min(opening + b.limit - p.x, p.y - inFace, Math.max(bottomB, axisB + b.diameter) - p.y),
     seated !== null && Math.abs(found.rest.along) > b.diameter / 2,
   );
   const diameter = diameterOfPin(dowel);
@@ -309,17 +327,40 @@ export function trialSection(
     },
   ];
   const lines = { topA, topB: plan.kind === 'tee' ? topA : topB, axisA, axisB };
-  const nominalB = plan.kind === 'leg' ? -plan.spec.setback : plan.kind === 'miter' ? 0 : plan.kind === 'corner' ? -plan.spec.overhang : plan.kind === 'tee' ? 0 : -plan.spec.reveal;
+  // Where nothing of B lies beside A's face, a line shows where that face was meant to be.
+  const off = Math.abs(topA) > 0.05 && (plan.kind === 'tee' || plan.kind === 'leg');
+  const meant: Piece[] = off
+    ? [
+        {
+          pen: 'phantom',
+          closed: false,
+          points: [
+            { x: Math.min(...boardA.outline.map((p) => p.x)), y: 0 },
+            { x: opening, y: 0 },
+          ],
+        },
+      ]
+    : [];
   const done = seated !== null && away === 0;
   const beyond = (hole: DrilledHole) => Math.min(BEYOND, Math.max(0, deepest(hole) - hole.limit));
   const right = Math.max(...boardB.outline.map((point) => point.x)) + beyond(b) - away + APART;
   return {
     bodies: [boardA, boardB],
-    pieces: [...bores.flatMap(borePieces), ...pins, ...axes],
+    pieces: [...bores.flatMap(borePieces), ...pins, ...axes, ...meant],
     marks: [
-      { kind: 'face', at: { x: Math.min(...boardA.outline.map((p) => p.x)) + 5, y: topA }, turn: 0 },
+      {
+        kind: 'face',
+        at: { x: Math.min(...boardA.outline.map((p) => p.x)) + 5, y: topA },
+        turn: 0,
+      },
       ...(plan.kind === 'corner'
-        ? [{ kind: 'edge' as const, at: { x: opening + plan.spec.b.thickness / 2, y: topB }, turn: 0 }]
+        ? [
+            {
+              kind: 'edge' as const,
+              at: { x: opening + plan.spec.b.thickness / 2, y: topB },
+              turn: 0,
+            },
+          ]
         : plan.kind === 'tee'
           ? []
           : [
@@ -331,17 +372,23 @@ export function trialSection(
             ]),
     ],
     cautions: [
-      ...(boreA !== null && a.depth + a.tip > a.limit + 1e-6 ? [{ x: -a.limit - beyond(a), y: axisA }] : []),
+      ...(boreA !== null && a.depth + a.tip > a.limit + 1e-6
+        ? [{ x: -a.limit - beyond(a), y: axisA }]
+        : []),
       ...(boreB !== null && b.depth + b.tip > b.limit + 1e-6
         ? [{ x: opening + b.limit + beyond(b), y: axisB }]
         : []),
     ],
     measures: done
-      ? measuresOf({ a, b }, seat!, opening, { ...lines, bottom: Math.max(topA + plan.spec.a.thickness, bottomB) }, found)
+      ? measuresOf(
+          { a, b },
+          seat!,
+          opening,
+          { ...lines, bottom: Math.max(topA + plan.spec.a.thickness, bottomB) },
+          found,
+        )
       : [],
-    small: done
-      ? smallLengths(outcome, pin, { a, b }, diameter, opening, { ...lines, topB: topA - outcome.shift.across - outcome.turn * a.along + nominalB })
-      : [],
+    small: done ? smallLengths(outcome, pin, { a, b }, diameter, opening, lines) : [],
     reach: { left: Math.min(...boardA.outline.map((p) => p.x)) - beyond(a), right },
   };
 }
