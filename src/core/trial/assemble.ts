@@ -1,5 +1,6 @@
 import { type Fit, diameterOfPin, fit } from '../fit/fit.ts';
 import { type Mm, TOLERANCE, lessThan, mm } from '../length/mm.ts';
+import { type Opening, restOn } from './opening.ts';
 import { PlayCircles } from './playCircles.ts';
 import { requireAtLeast, requireCount, requireNumber, requirePositive } from './require.ts';
 import type { DrilledHole, Member, Trial } from './trial.ts';
@@ -40,6 +41,8 @@ export interface Assembly {
   readonly pins: readonly PinOutcome[];
   /** How far the joint stands open, held by the pin that is longest for its holes; at least 0. */
   readonly gap: Mm;
+  /** How it then stands open along its length, pressed in the middle. */
+  readonly opening: Opening;
   /** Least depth of two holes together beyond their pin; negative where there is a gap. */
   readonly endRoom: Mm;
   /** True where some shift and turn puts every pin in its play. */
@@ -94,6 +97,13 @@ export function assemble(trial: Trial): Assembly {
   return {
     pins,
     gap,
+    opening: restOn(
+      pins.map(({ endRoom }, j) => ({
+        along: trial.pins[j]?.a.along ?? mm(0),
+        over: mm(-endRoom),
+      })),
+      trial.length,
+    ),
     endRoom,
     fits,
     closes: fits && gap === 0 && !pins.some(({ tight, binds }) => tight || binds),

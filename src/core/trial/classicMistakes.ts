@@ -87,7 +87,7 @@ export const classicMistakes: readonly ClassicMistake[] = [
 ];
 
 /** The size of the other system that a pin is taken for; where it has none, a 64th more. */
-function lookAlike(diameter: Mm): Mm {
+export function lookAlike(diameter: Mm): Mm {
   const is = (size: Mm): boolean => Math.abs(size - diameter) <= TOLERANCE;
   const pair = lookAlikes.find(([metric, inch]) => is(metric) || is(inch));
   if (pair === undefined) return mm(diameter + inches(1 / 64));

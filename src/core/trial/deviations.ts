@@ -5,6 +5,7 @@ import {
   type BenchSetup,
   type Stop,
   drilledInFace,
+  rightCollar,
   reachAlong,
   slippedHoles,
   soundSetup,
@@ -71,11 +72,6 @@ export function deviationsOf(setup: BenchSetup): readonly Deviation[] {
     ...placeDeviations(setup, sound),
     ...leanDeviation(setup),
   ];
-}
-
-/** The collar that drills a board's hole as planned with the guide really in use. */
-export function rightCollar({ guide, plan }: BenchSetup, member: Member): Mm {
-  return mm(guide.bushing + guide.standoff + plan[member].holeDepth);
 }
 
 function stopDeviations(setup: BenchSetup): readonly Deviation[] {

@@ -97,6 +97,11 @@ export function drilledInFace({ kind }: JointPlan, member: Member): boolean {
   return member === 'b' && (kind === 'corner' || kind === 'tee');
 }
 
+/** The collar that drills a board's hole as planned with the guide really in use. */
+export function rightCollar({ guide, plan }: BenchSetup, member: Member): Mm {
+  return mm(guide.bushing + guide.standoff + plan[member].holeDepth);
+}
+
 /** Whether the two boards share one setting of the collar, so that it is not touched between them. */
 function collarStays({ a, b }: BenchSetup): boolean {
   return 'collar' in a.stop && 'collar' in b.stop && a.stop.collar === b.stop.collar;

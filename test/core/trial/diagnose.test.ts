@@ -1,0 +1,124 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { type JointSpec, planJoint } from '../../../src/core/index.ts';
+import { mm } from '../../../src/core/length/mm.ts';
+import { type ClassicMistake, classicMistakes } from '../../../src/core/trial/classicMistakes.ts';
+import { diagnose } from '../../../src/core/trial/diagnose.ts';
+import { type BenchSetup, soundSetup } from '../../../src/core/trial/drill.ts';
+import { signsOfSetup } from '../../../src/core/trial/hypotheses.ts';
+import type { Signs } from '../../../src/core/trial/signs.ts';
+import { sensibleSpec } from '../../support/joints.ts';
+
+/** A setup for a spec that can be made with a pin that goes in its holes; skips the others. */
+function soundFor(spec: JointSpec): BenchSetup {
+  const b = spec.kind === 'miter' ? { ...spec.b, width: spec.a.width } : spec.b;
+  const plan = planJoint({ ...spec, b, pin: 'choose', bit: {} });
+  fc.pre(plan.ok && plan.holes.length > 1);
+  return soundSetup(plan);
+}
+
+/** Every length that a person could measure on the joint. */
+function measures(signs: Required<Signs>): readonly number[] {
+  const { opening, step, endsOff, through, endRoom } = signs;
+  return [
+    opening.start,
+    opening.end,
+    step.start,
+    step.end,
+    endsOff,
+    through.a.by ?? 0,
+    through.b.by ?? 0,
+    endRoom,
+  ];
+}
+
+/** Whether a mistake changes what can be seen by more than a tenth of a millimetre. */
+function shows(sound: Required<Signs>, wrong: Required<Signs>): boolean {
+  const before = measures(sound);
+  return (
+    measures(wrong).some((value, k) => Math.abs(value - (before[k] as number)) > 0.1) ||
+    sound.pins !== wrong.pins
+  );
+}
+
+describe('diagnose', () => {
+  it.each(classicMistakes)(
+    'lists "$title" among its first two causes, in any setup where it shows',
+    (mistake: ClassicMistake) => {
+      let shown = 0;
+      fc.assert(
+        fc.property(sensibleSpec, fc.constantFrom('a' as const, 'b' as const), (spec, first) => {
+          const sound = { ...soundFor(spec), first };
+          const signs = signsOfSetup(mistake.make(sound));
+          fc.pre(shows(signsOfSetup(sound), signs));
+          shown++;
+          const codes = diagnose(sound, signs).map(({ code }) => code);
+          expect(codes.slice(0, 2)).toContain(mistake.code);
+        }),
+        { numRuns: 120, maxSkipsPerRun: 1000 },
+      );
+      expect(shown).toBeGreaterThanOrEqual(120);
+    },
+  );
+});
+
+const plan = planJoint({
+  kind: 'edge',
+  system: 'mm',
+  a: { thickness: mm(18), width: mm(90), length: mm(600) },
+  b: { thickness: mm(18), width: mm(110), length: mm(600) },
+});
+const sound = soundSetup(plan);
+
+describe('diagnose, from a few signs', () => {
+  const codes = (signs: Signs): readonly string[] => diagnose(sound, signs).map(({ code }) => code);
+
+  it('finds nothing in a sound joint, whatever was looked at', () => {
+    expect(diagnose(sound, {})).toEqual([]);
+    expect(diagnose(sound, signsOfSetup(sound))).toEqual([]);
+    expect(diagnose(sound, { step: { start: mm(0.05), end: mm(-0.05) } })).toEqual([]);
+  });
+  it('thinks of the guide where a step runs along the whole joint', () => {
+    expect(codes({ step: { start: mm(0.8), end: mm(0.8) }, pins: 'slide' })[0]).toBe('turned-over');
+  });
+  it('thinks of an end out of square where the joint is open at one end and the pins have room', () => {
+    const signs: Signs = {
+      opening: { start: mm(0), end: mm(1.5) },
+      endRoom: mm(6),
+      pins: 'slide',
+    };
+    expect(codes(signs)[0]).toBe('out-of-square');
+    expect(codes({ ...signs, endRoom: mm(-1.5) })[0]).not.toBe('out-of-square');
+  });
+  it('thinks of chips where the joint is a little open and the holes are deep enough', () => {
+    const signs: Signs = { opening: { start: mm(1), end: mm(1) }, endRoom: mm(6) };
+    expect(codes(signs)[0]).toBe('chips');
+  });
+  it('thinks of swollen pins where they bind and their sizes are of one system', () => {
+    expect(codes({ pins: 'bind' }).slice(0, 3)).toContain('pin-swollen');
+  });
+  it('thinks of a cupped board where the middle stands open', () => {
+    expect(codes({ openInMiddle: true })).toEqual(['cupped']);
+  });
+  it('thinks of the marks where the pins do not find their holes', () => {
+    expect(codes({ meets: false })[0]).toBe('marks-off');
+  });
+  it('gives numbers to correct by', () => {
+    const [first] = diagnose(sound, {
+      opening: { start: mm(3), end: mm(3) },
+      endRoom: mm(-3),
+    });
+    expect(first?.check.length).toBeGreaterThan(0);
+    expect(first?.correction.some((piece) => typeof piece !== 'string')).toBe(true);
+  });
+  it('says of each cause whether it explains all', () => {
+    const found = diagnose(sound, signsOfSetup({ ...sound, b: { ...sound.b, end: 'other' } }));
+    expect(found.every(({ explainsAll }) => typeof explainsAll === 'boolean')).toBe(true);
+  });
+  it('names a sign that is not a number', () => {
+    expect(() => diagnose(sound, { endsOff: mm(NaN) })).toThrow('endsOff');
+    expect(() => diagnose(sound, { step: { start: mm(0), end: mm(Infinity) } })).toThrow(
+      'step.end',
+    );
+  });
+});
