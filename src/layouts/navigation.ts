@@ -2,4 +2,5 @@
 export const navigation = [
   { label: 'Contents', path: '/' },
   { label: 'Bench', path: '/bench/' },
+  { label: 'Checks', path: '/checks/' },
 ] as const;

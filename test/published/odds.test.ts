@@ -1,25 +1,16 @@
 import { describe, expect, it } from 'vitest';
+import { exactOdds, playOverSpread, triedOdds } from '../../src/checks/odds.ts';
 import { mm } from '../../src/core/length/mm.ts';
 import { closingOdds } from '../../src/core/trial/closingOdds.ts';
 import { plainOdds } from '../bench/plainOdds.ts';
 
 describe('odds of two pins that can’t turn: 1 − exp(−r²/(2σ²)) (geometry)', () => {
-  it.each([0.25, 0.5, 1, 1.5, 2, 3])('with play of %d sigma, in 19 of 20 intervals', (ratio) => {
-    const exact = 1 - Math.exp(-(ratio ** 2) / 2);
+  it.each(playOverSpread)('with play of %d sigma, in 19 of 20 intervals', (ratio) => {
+    const exact = exactOdds(ratio);
     const seeds = 60;
     let held = 0;
     for (let seed = 1; seed <= seeds; seed++) {
-      const { low, high } = closingOdds({
-        positions: [mm(40), mm(160)],
-        radialPlay: mm(ratio * 0.1),
-        sigmaAlong: mm(0.1),
-        sigmaAcross: mm(0.1),
-        length: mm(200),
-        flushTolerance: mm(0.1),
-        mayTurn: false,
-        trials: 5000,
-        seed,
-      });
+      const { low, high } = triedOdds(ratio, seed, 5000);
       if (low <= exact && exact <= high) held++;
     }
     // 57 are expected; fewer than 50 would come by chance once in a thousand.

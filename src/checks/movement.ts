@@ -1,7 +1,5 @@
-import { dimensionalChange } from '../../../src/core/moisture/dimensionalChange.ts';
-import { species } from '../../../src/core/moisture/species.ts';
-import { mm } from '../../../src/core/length/mm.ts';
-import type { PublishedRow } from './publishedRow.ts';
+import { dimensionalChange, mm, species } from '../core/index.ts';
+import type { CheckRow } from './checkRow.ts';
 
 /** Shrinkage from green to oven-dry, percent: across the rings and along them. */
 const shrinkage: Readonly<Record<string, readonly [radial: number, tangential: number]>> = {
@@ -26,39 +24,38 @@ const shrinkage: Readonly<Record<string, readonly [radial: number, tangential: n
   'fir, white': [3.3, 7.0],
 };
 
-/** The worked example of Eq. 13-2: white fir flooring, 8 to 11 %. */
-const whiteFir: PublishedRow = {
+/** The worked example of Eq. 13-2. */
+const whiteFir: CheckRow = {
   what: 'White fir flooring 232 mm wide, from 8 to 11 % moisture: change of width',
+  unit: { name: 'mm', decimals: 1 },
+  published: 1.7,
+  computed: dimensionalChange({
+    size: mm(232),
+    coefficient: species('fir, white')?.tangential ?? NaN,
+    fromMoisture: 8,
+    toMoisture: 11,
+  }),
+  tolerance: 0.05,
   source: 'USDA Forest Products Laboratory, Wood Handbook, FPL-GTR-190, Eq. 13-2, worked example',
   standing: 'read',
-  unit: 'mm',
-  published: 1.7,
-  tolerance: 0.05,
-  compute: () =>
-    dimensionalChange({
-      size: mm(232),
-      coefficient: species('fir, white')?.tangential ?? NaN,
-      fromMoisture: 8,
-      toMoisture: 11,
-    }),
 };
 
 /** Coefficients of movement against the shrinkage of the other table, C = S/(3000 − 20 S). */
-const coefficients: readonly PublishedRow[] = Object.entries(shrinkage).flatMap(([name, both]) =>
-  (['radial', 'tangential'] as const).map((direction, k) => {
+const coefficients: readonly CheckRow[] = Object.entries(shrinkage).flatMap(([name, both]) =>
+  (['radial', 'tangential'] as const).map((direction, k): CheckRow => {
     const percent = both[k] as number;
     return {
       what: `Movement of ${name}, ${direction}, per 1 % moisture`,
+      unit: { name: 'per %', decimals: 5 },
+      published: percent / (3000 - 20 * percent),
+      computed: species(name)?.[direction] ?? NaN,
+      tolerance: 0.00001,
       source:
         'USDA Forest Products Laboratory, Wood Handbook, FPL-GTR-190, Table 4-3, by C = S/(3000 − 20 S)',
       standing: 'read',
-      unit: 'per %',
-      published: percent / (3000 - 20 * percent),
-      tolerance: 0.00001,
-      compute: () => species(name)?.[direction] ?? NaN,
     };
   }),
 );
 
 /** How wood moves with its moisture. */
-export const movementRows: readonly PublishedRow[] = [whiteFir, ...coefficients];
+export const movementRows: readonly CheckRow[] = [whiteFir, ...coefficients];

@@ -1,5 +1,5 @@
-import { equilibriumMoisture } from '../../../src/core/moisture/equilibriumMoisture.ts';
-import type { PublishedRow } from './publishedRow.ts';
+import { equilibriumMoisture } from '../core/index.ts';
+import type { CheckRow } from './checkRow.ts';
 
 /** Half of the cells of the table: by °F, pairs of relative humidity and moisture content, in percent. */
 const cells: Readonly<Record<number, readonly (readonly [number, number])[]>> = {
@@ -143,16 +143,16 @@ const cells: Readonly<Record<number, readonly (readonly [number, number])[]>> = 
   ],
 };
 
-/** Moisture content of wood in air, Wood Handbook Table 4-2. */
-export const equilibriumMoistureRows: readonly PublishedRow[] = Object.entries(cells).flatMap(
+/** Moisture content of wood in air. */
+export const equilibriumMoistureRows: readonly CheckRow[] = Object.entries(cells).flatMap(
   ([fahrenheit, row]) =>
     row.map(([humidity, published]) => ({
-      what: `Moisture of wood at ${fahrenheit} °F and ${humidity} % humidity`,
+      what: `Wood in air at ${fahrenheit} °F and ${humidity} % humidity`,
+      unit: { name: '%', decimals: 1 },
+      published,
+      computed: equilibriumMoisture(((Number(fahrenheit) - 32) * 5) / 9, humidity / 100),
+      tolerance: 0.1,
       source: 'USDA Forest Products Laboratory, Wood Handbook, FPL-GTR-190, Table 4-2',
       standing: 'read',
-      unit: '%',
-      published,
-      tolerance: 0.1,
-      compute: () => equilibriumMoisture(((Number(fahrenheit) - 32) * 5) / 9, humidity / 100),
     })),
 );
