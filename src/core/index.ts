@@ -37,6 +37,8 @@ export { type Fit, type FitVerdict, fit, fitBands, publishedRanges } from './fit
 export { type GlueRoom, type GlueRoomInput, glueRoom } from './fit/glueRoom.ts';
 export { equilibriumMoisture, tableReach } from './moisture/equilibriumMoisture.ts';
 export { coefficientsHold, dimensionalChange } from './moisture/dimensionalChange.ts';
+export { publishedMoisture, publishedRow } from './moisture/publishedMoisture.ts';
+export { type RowMovement, SEASON, rowMovement } from './moisture/rowMovement.ts';
 export { type HoleAndPin, holeAndPin } from './moisture/holeAndPin.ts';
 export { withdrawal } from './strength/withdrawal.ts';
 export { caseCornerMoment } from './strength/caseCornerMoment.ts';

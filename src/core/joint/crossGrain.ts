@@ -1,14 +1,11 @@
 import { type Mm, lessThan, mm } from '../length/mm.ts';
-import { dimensionalChange } from '../moisture/dimensionalChange.ts';
-import { unmeasuredPinUndersize } from '../fit/fit.ts';
+import { diameterOfPin } from '../fit/fit.ts';
+import { SEASON, rowMovement } from '../moisture/rowMovement.ts';
 import { species, speciesNames } from '../moisture/species.ts';
 import { say } from '../working/sentence.ts';
 import { type Finding, finding } from './finding.ts';
 import { drilledSide } from './jointLine.ts';
 import type { JointSpec, Pin } from './types.ts';
-
-/** Moisture of wood indoors through a year, from a heated winter to a damp summer, in percent. From memory. */
-export const SEASON = { dry: 6, damp: 12 } as const;
 
 /** The steadiest wood that the tables know. */
 const LEAST_COEFFICIENT = Math.min(
@@ -20,16 +17,6 @@ const LEAST_COEFFICIENT = Math.min(
 
 function tangential(name: string | undefined): number | undefined {
   return name === undefined ? undefined : species(name)?.tangential;
-}
-
-/** Change of the span through the season, mm. */
-function seasonChange(span: Mm, coefficient: number): Mm {
-  return dimensionalChange({
-    size: span,
-    coefficient,
-    fromMoisture: SEASON.dry,
-    toMoisture: SEASON.damp,
-  });
 }
 
 const RANGE = `${SEASON.dry} to ${SEASON.damp} %`;
@@ -51,12 +38,12 @@ export function crossGrainCautions(
   const crossesB = spec.kind === 'corner' || spec.kind === 'tee';
   const crosses = spec.kind === 'frame' || spec.kind === 'leg' || crossesB;
   if (!crosses || drilledSide(spec) !== 'end' || span === 0) return [];
-  // Both holes give the pin their clearance, at the first pin and at the last.
-  const play = mm(2 * Math.max(0, bit - (pin.diameter - unmeasuredPinUndersize)));
+  const clearance = mm(bit - diameterOfPin(pin));
+  const moves = (coefficient: number) => rowMovement({ span, coefficient, clearance, ...SEASON });
   const inA = tangential(spec.a.species);
   const inB = crossesB ? tangential(spec.b.species) : 0;
   if (inA === undefined || inB === undefined) {
-    const sure = seasonChange(span, LEAST_COEFFICIENT);
+    const { change: sure, play } = moves(LEAST_COEFFICIENT);
     if (crossesB || !lessThan(play, sure)) return [];
     return [
       finding(
@@ -67,7 +54,7 @@ export function crossGrainCautions(
       ),
     ];
   }
-  const change = seasonChange(span, Math.abs(inA - inB));
+  const { change, play } = moves(Math.abs(inA - inB));
   if (!lessThan(play, change)) return [];
   return [
     finding(
