@@ -63,6 +63,7 @@ for (const { path, file } of pages) {
     });
 
     test('passes axe (WCAG 2.2 AA), narrow and wide, light and dark', async ({ page }) => {
+      test.slow(); // four passes over a long page, on two cores
       await page.goto(address);
       await wakeIslands(page);
       for (const colorScheme of ['light', 'dark'] as const) {
