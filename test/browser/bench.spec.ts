@@ -160,3 +160,15 @@ test('brings back what was set when the student goes back to a kind of joint', a
   await choose(page, 'Corner');
   await expect(typed(page, 'Width of A')).toHaveValue('7 in');
 });
+
+test('lays the whole working open, each step with its source', async ({ page }) => {
+  await openBench(page);
+  await page.getByText('The whole working, from the boards to the marks').click();
+  const steps = page.getByRole('listitem').filter({ has: page.locator('math') });
+  expect(await steps.count()).toBeGreaterThan(20);
+  for (const step of await steps.all()) {
+    await expect(step).toContainText(
+      /geometry|common practice|from memory|second-hand|your setting/,
+    );
+  }
+});
