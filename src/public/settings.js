@@ -1,6 +1,6 @@
 // Runs before the page is painted, so that no one sees inches turn into millimetres. It owns the
 // two settings of a reader, lengths and colors: the attributes on <html>, what is stored, and the
-// controls in the page's head. A plain script: a module would run too late.
+// controls in the page's frame. A plain script: a module would run too late.
 (() => {
   const root = document.documentElement;
   root.dataset.script = 'on';

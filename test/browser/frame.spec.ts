@@ -74,7 +74,7 @@ test.describe('units', () => {
 
     test('are both there, the second in brackets', async ({ page }) => {
       await page.goto(address);
-      await expect(page.locator('.settings')).toBeHidden();
+      await expect(page.locator('.unit-switch')).toBeHidden();
       await expect(lengths(page, 'in').first()).toBeVisible();
       const second = page.locator('main :not(svg *) > span.in + span.mm').first();
       await expect(second).toBeVisible();
