@@ -32,6 +32,8 @@ export { type BenchSetup, type MemberSetup, type Stop, drill, soundSetup } from 
 export type { DrilledHole, Member, Trial, TrialPin } from './trial/trial.ts';
 export { type Cause, type DryFit, dryFit } from './trial/dryFit.ts';
 export { type ClosingOdds, type ClosingOddsInput, closingOdds } from './trial/closingOdds.ts';
+export { type DrilledPin, type DrilledRow, drilledRow } from './trial/drilledRow.ts';
+export type { RowErrors } from './trial/rowErrors.ts';
 export { type Odds, wilson } from './trial/wilson.ts';
 export { type Fit, type FitVerdict, fit, fitBands, publishedRanges } from './fit/fit.ts';
 export { type GlueRoom, type GlueRoomInput, glueRoom } from './fit/glueRoom.ts';

@@ -1,32 +1,16 @@
-import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
 import { TOLERANCE, type Mm } from '../length/mm.ts';
 import { Gates } from './gates.ts';
 import { drawNormal } from './normal.ts';
 import { PlayCircles } from './playCircles.ts';
-import { requireAtLeast, requireCount, requireNumber, requirePositive } from './require.ts';
+import { requireAtLeast, requireCount } from './require.ts';
+import { BOTH_HOLES, checkedPlay, pinStreams, type RowErrors } from './rowErrors.ts';
 import { type Odds, wilson } from './wilson.ts';
 
-export interface ClosingOddsInput {
-  /** Where the pins stand along the row, mm; at least one. */
-  readonly positions: readonly Mm[];
-  /** Play of a pin in both holes together, as a radius, mm, 0 or more: one for all, or one for each. */
-  readonly radialPlay: Mm | readonly Mm[];
-  /** Standard deviation of every hole's error along the row, mm, 0 or more. */
-  readonly sigmaAlong: Mm;
-  /** The same across the row. */
-  readonly sigmaAcross: Mm;
-  /** How far all of B's holes lie off A's, mm. Default: nothing. */
-  readonly bias?: { readonly along: Mm; readonly across: Mm };
-  /** Length of the joint, mm, more than 0: the step is looked at on both its ends. */
-  readonly length: Mm;
+export interface ClosingOddsInput extends RowErrors {
   /** The most that the faces may stand off each other at the ends and count as flush, mm, 0 or more. */
   readonly flushTolerance: Mm;
-  /** Whether the boards are free to turn on their pins. */
-  readonly mayTurn: boolean;
   /** How many joints to try, 1 or more. */
   readonly trials: number;
-  /** A whole number; the same seed gives the same odds. */
-  readonly seed: number;
 }
 
 /** The odds that a dry fit goes together. */
@@ -52,6 +36,8 @@ export interface ClosingOdds extends Odds {
  */
 export function closingOdds(input: ClosingOddsInput): ClosingOdds {
   const play = checkedPlay(input);
+  requireAtLeast('flushTolerance', input.flushTolerance, 0);
+  requireCount('trials', input.trials, 1);
   const { positions, sigmaAlong, sigmaAcross, length, flushTolerance, mayTurn, trials } = input;
   const bias = input.bias ?? { along: 0, across: 0 };
   const count = positions.length;
@@ -67,9 +53,8 @@ export function closingOdds(input: ClosingOddsInput): ClosingOdds {
   const streams = pinStreams(input.seed, count);
   const along = new Float64Array(count);
   const across = new Float64Array(count);
-  // A's hole and B's are both off: their difference has √2 times the deviation of either.
-  const scaleAlong = Math.SQRT2 * sigmaAlong;
-  const scaleAcross = Math.SQRT2 * sigmaAcross;
+  const scaleAlong = BOTH_HOLES * sigmaAlong;
+  const scaleAcross = BOTH_HOLES * sigmaAcross;
 
   let fits = 0;
   let flush = 0;
@@ -108,36 +93,4 @@ export function closingOdds(input: ClosingOddsInput): ClosingOdds {
     flush: wilson(flush, trials),
     flushable: wilson(flushable, trials),
   };
-}
-
-/** A stream of numbers for each pin, 2⁶⁴ draws apart. */
-function pinStreams(seed: number, count: number) {
-  const source = xoroshiro128plus(seed);
-  return Array.from({ length: count }, () => {
-    // The jump comes first: straight from a small seed the first draws would be poor.
-    source.jump();
-    return source.clone();
-  });
-}
-
-function checkedPlay(input: ClosingOddsInput): readonly number[] {
-  const { positions, radialPlay } = input;
-  requireCount('positions.length', positions.length, 1);
-  positions.forEach((x, j) => requireNumber(`positions[${j}]`, x));
-  const play = typeof radialPlay === 'number' ? positions.map(() => radialPlay) : radialPlay;
-  if (play.length !== positions.length) {
-    throw new RangeError(`radialPlay must have one entry for each of the positions`);
-  }
-  play.forEach((r, j) => requireAtLeast(`radialPlay[${j}]`, r, 0));
-  requireAtLeast('sigmaAlong', input.sigmaAlong, 0);
-  requireAtLeast('sigmaAcross', input.sigmaAcross, 0);
-  if (input.bias !== undefined) {
-    requireNumber('bias.along', input.bias.along);
-    requireNumber('bias.across', input.bias.across);
-  }
-  requirePositive('length', input.length);
-  requireAtLeast('flushTolerance', input.flushTolerance, 0);
-  requireCount('trials', input.trials, 1);
-  requireNumber('seed', input.seed);
-  return play;
 }
