@@ -11,7 +11,9 @@ import { planJoint } from '../core/joint/planJoint.ts';
 import type { JointPlan, JointSpec } from '../core/joint/types.ts';
 import { readMisconceptions } from '../practice/questions/misconceptions.ts';
 import { readQuestions } from '../practice/questions/readQuestions.ts';
-import { readSetups } from '../practice/questions/setups.ts';
+import type { Numbers } from '../practice/questions/numbers.ts';
+import { isJoint } from '../practice/questions/setupKinds.ts';
+import { numbersOf as numbersOfSetup, readSetups } from '../practice/questions/setups.ts';
 import type { Question } from '../practice/questions/types.ts';
 
 const questionTexts = import.meta.glob<string>('../../content/questions/*.yaml', {
@@ -23,20 +25,36 @@ const questionTexts = import.meta.glob<string>('../../content/questions/*.yaml',
 const setups = readSetups('content/setups.yaml', setupsText);
 const misconceptions = readMisconceptions('content/misconceptions.yaml', misconceptionsText);
 
+const joints = new Map(
+  [...setups].flatMap(([name, setup]) => (isJoint(setup) ? [[name, setup]] : [])),
+);
+
+function nameIn(known: ReadonlyMap<string, unknown>, what: string) {
+  return z.string().refine((name) => known.has(name), {
+    error: ({ input }) =>
+      `no ${what} '${String(input)}' in content/setups.yaml; it has ${[...known.keys()].join(', ')}`,
+  });
+}
+
 /** A property that names a joint of content/setups.yaml. */
-export const setupName = z.string().refine((name) => setups.has(name), {
-  error: ({ input }) =>
-    `no setup '${String(input)}' in content/setups.yaml; it has ${[...setups.keys()].join(', ')}`,
-});
+export const setupName = nameIn(joints, 'joint');
+
+/** A property that names anything of content/setups.yaml: a joint, a fit, room for glue. */
+export const numbersName = nameIn(setups, 'setup');
 
 /** @param name checked by `setupName` */
 export function setupOf(name: string): JointSpec {
-  return setups.get(name)!;
+  return joints.get(name)!;
 }
 
 /** @param name checked by `setupName` */
 export function planOf(name: string): JointPlan {
   return planJoint(setupOf(name));
+}
+
+/** @param name checked by `numbersName` */
+export function numbersOf(name: string): Numbers {
+  return numbersOfSetup(setups.get(name)!);
 }
 
 /**

@@ -2,6 +2,7 @@ import type { LengthUnit } from '../length/parseLength.ts';
 import { formatWorking } from '../length/formatLength.ts';
 import { mm } from '../length/mm.ts';
 import type { Expression } from './expression.ts';
+import { formatQuantity, inUnit } from './formatQuantity.ts';
 import type { WorkingStep, WorkingUnit } from './types.ts';
 
 /** How a formula is written: in its symbols, or with the numbers put in, in the reader's unit. */
@@ -36,12 +37,16 @@ function symbolMathML(symbol: string): string {
   return below === undefined ? word(main) : `<msub>${word(main)}${word(below)}</msub>`;
 }
 
+/** The digits of a number in the reader's unit. */
+function sizeText(value: number, unit: WorkingUnit, reader: LengthUnit): string {
+  if (unit === 'length') return formatWorking(mm(value), reader);
+  const { value: shown, decimals } = inUnit(value, unit, reader);
+  return String(Number(shown.toFixed(decimals)));
+}
+
 /** A number as a learner writes it: 1 1/2 as a fraction, a negative one with a true minus. */
 function numberMathML(value: number, unit: WorkingUnit, reader: LengthUnit): string {
-  const text =
-    unit === 'length'
-      ? formatWorking(mm(Math.abs(value)), reader)
-      : String(Number(Math.abs(value).toFixed(unit === 'percent' ? 1 : 5)));
+  const text = sizeText(Math.abs(value), unit, reader);
   const [, whole, over, under] = /^(?:(\d+) )?(\d+)\/(\d+)$/.exec(text) ?? [];
   const fraction = `<mfrac><mn>${over}</mn><mn>${under}</mn></mfrac>`;
   const size =
@@ -111,18 +116,29 @@ function expressionMathML(formula: Expression, style: MathStyle): string {
   }
 }
 
-const UNIT_SIGNS: Record<Exclude<WorkingUnit, 'length'>, string> = {
-  degrees: '',
-  percent: '%',
-  count: '',
-  ratio: '',
-};
+/** The sign that stands after a result; degrees have theirs on the number. */
+function signOf(unit: WorkingUnit, reader: LengthUnit): string {
+  if (unit === 'length') return reader;
+  return unit === 'degrees' ? '' : inUnit(0, unit, reader).sign;
+}
 
-/** A result with its unit, as MathML inside `<math>`. */
+/** A result with its unit, as MathML inside `<math>`; a volume also in milliliters. */
 function resultMathML(step: WorkingStep, unit: LengthUnit): string {
-  const sign = step.unit === 'length' ? unit : UNIT_SIGNS[step.unit];
+  const sign = signOf(step.unit, unit);
   const value = numberMathML(step.result, step.unit, unit);
-  return sign === '' ? value : row(value, `<mspace width="0.25em"/><mtext>${sign}</mtext>`);
+  const shown = sign === '' ? value : row(value, measureSign(sign));
+  if (step.unit !== 'volume') return shown;
+  return row(shown, operator('='), measure(formatQuantity(step.result, 'volume', unit)));
+}
+
+function measureSign(sign: string): string {
+  return `<mspace width="0.25em"/><mtext>${sign}</mtext>`;
+}
+
+/** A number with its sign, as `formatQuantity` writes it. */
+function measure(text: string): string {
+  const [value = '', sign = ''] = text.split(' ');
+  return row(`<mn>${value}</mn>`, measureSign(sign));
 }
 
 /**

@@ -5,11 +5,17 @@ export interface LengthInText {
   readonly mm: Mm;
 }
 
+/** A measure that is no ordinary length, written out for either reader: `3.9 thousandths` or `100 µm`. */
+export interface MeasureInText {
+  readonly in: string;
+  readonly mm: string;
+}
+
 /**
  * A sentence whose lengths are not written out yet, so that one caution serves readers of
  * inches and of millimetres alike.
  */
-export type Sentence = readonly (string | LengthInText)[];
+export type Sentence = readonly (string | LengthInText | MeasureInText)[];
 
 /**
  * Builds a `Sentence`; every `${number}` is a length in millimetres, every `${string}` is text.

@@ -1,8 +1,25 @@
 import type { Expression } from './expression.ts';
 import type { SourceId } from './sources.ts';
 
-/** Unit of a result that is shown: lengths follow the reader, the others are what they are. */
-export type WorkingUnit = 'length' | 'degrees' | 'percent' | 'count' | 'ratio';
+/**
+ * Unit of a result that is shown. What it is kept in: lengths and `fine` ones (clearances, glue
+ * lines) mm, `area` mm², `volume` mm³, `force` N, `moment` N·m, `pressure` MPa, `temperature` °C,
+ * `percent` 0 to 100, `probability` 0 to 1. `formatQuantity` writes each for its reader.
+ */
+export type WorkingUnit =
+  | 'length'
+  | 'fine'
+  | 'area'
+  | 'volume'
+  | 'force'
+  | 'moment'
+  | 'pressure'
+  | 'temperature'
+  | 'degrees'
+  | 'percent'
+  | 'probability'
+  | 'count'
+  | 'ratio';
 
 /** One number and how it came about, made together so that they can't disagree. */
 export interface WorkingStep {

@@ -1,59 +1,33 @@
-import type { JointPlan } from '../../core/joint/types.ts';
 import {
   type Expression,
   difference,
   product,
-  quantity,
   quotient,
   sum,
 } from '../../core/working/expression.ts';
 import type { WorkingUnit } from '../../core/working/types.ts';
+import type { Numbers } from './numbers.ts';
 
 /** A formula of content that can't be read; the message says why and what there is. */
 export class FormulaError extends Error {
   override readonly name = 'FormulaError';
 }
 
-/**
- * Every number of a plan that content may name: those of its working ('b.engagement', 'tip') and
- * the settings that it was worked out from ('b.thickness', 'guide.bushing').
- */
-export function quantitiesOf(plan: JointPlan): ReadonlyMap<string, Expression> {
-  const { spec } = plan;
-  const settings: readonly (readonly [string, string, number, WorkingUnit])[] = [
-    ['a.thickness', 't_A', spec.a.thickness, 'length'],
-    ['a.width', 'width_A', spec.a.width, 'length'],
-    ['a.length', 'length_A', spec.a.length, 'length'],
-    ['b.thickness', 't_B', spec.b.thickness, 'length'],
-    ['b.width', 'width_B', spec.b.width, 'length'],
-    ['b.length', 'length_B', spec.b.length, 'length'],
-    ['bit.diameter', 'D', spec.bit.diameter, 'length'],
-    ['guide.bushing', 'bushing', spec.guide.bushing, 'length'],
-    ['guide.standoff', 'standoff', spec.guide.standoff, 'length'],
-  ];
-  return new Map([
-    ...settings.map(([name, ...given]) => [name, quantity(...given)] as const),
-    ...plan.working.map(
-      ({ id, symbol, result, unit }) => [id, quantity(symbol, result, unit)] as const,
-    ),
-  ]);
-}
-
-/** The plans whose numbers a formula may name. */
-export interface FormulaPlans {
-  readonly plan: JointPlan;
-  /** The same joint with something changed; its numbers are `changed.b.engagement` and so on. */
-  readonly changed?: JointPlan | undefined;
+/** What a formula may name the numbers of. */
+export interface FormulaNumbers {
+  readonly numbers: Numbers;
+  /** The same with something changed; its numbers are `changed.b.engagement` and so on. */
+  readonly changed?: Numbers | undefined;
 }
 
 const TERM = /^(?:(?<times>\d+)\s*\*\s*)?(?<name>[a-zA-Z][\w.]*)(?:\s*\/\s*(?<over>\d+))?$/;
 
-function readTerm(text: string, { plan, changed }: FormulaPlans): Expression {
+function readTerm(text: string, { numbers, changed }: FormulaNumbers): Expression {
   const groups = TERM.exec(text.trim())?.groups;
   const name = groups?.['name'];
   if (!groups || name === undefined) {
     throw new FormulaError(
-      `'${text.trim()}' is not a number of a plan; write such as 'b.engagement', '2 * allowance' or 'pin.length / 2'`,
+      `'${text.trim()}' is not a number of this setup; write such as 'b.engagement', '2 * allowance' or 'pin.length / 2'`,
     );
   }
   const prefix = 'changed.';
@@ -61,11 +35,11 @@ function readTerm(text: string, { plan, changed }: FormulaPlans): Expression {
   if (ofChanged && !changed) {
     throw new FormulaError(`'${name}': nothing is changed here; add a 'with'`);
   }
-  const known = quantitiesOf(ofChanged && changed ? changed : plan);
+  const known = (ofChanged && changed ? changed : numbers).quantities;
   const found = known.get(ofChanged ? name.slice(prefix.length) : name);
   if (!found) {
     throw new FormulaError(
-      `a plan has no number '${name}'; it has ${[...known.keys()].sort().join(', ')}`,
+      `there is no number '${name}'; there are ${[...known.keys()].sort().join(', ')}`,
     );
   }
   const times = groups['times'];
@@ -75,22 +49,22 @@ function readTerm(text: string, { plan, changed }: FormulaPlans): Expression {
 }
 
 /**
- * Reads a formula over a plan's numbers: terms joined by ` + ` and ` - `, each perhaps doubled
+ * Reads a formula over a setup's numbers: terms joined by ` + ` and ` - `, each perhaps doubled
  * (`2 * allowance`) or halved (`pin.length / 2`).
  * @throws FormulaError
- * @example evaluate(readFormula('b.holeDepth + tip', { plan })) // mm
+ * @example evaluate(readFormula('b.holeDepth + tip', { numbers: numbersOfPlan(plan) })) // mm
  */
-export function readFormula(text: string, plans: FormulaPlans): Expression {
+export function readFormula(text: string, about: FormulaNumbers): Expression {
   const [first = '', ...rest] = text.split(/\s+([+-])\s+/);
-  let formula = readTerm(first, plans);
+  let formula = readTerm(first, about);
   for (let i = 0; i < rest.length; i += 2) {
-    const term = readTerm(rest[i + 1] ?? '', plans);
+    const term = readTerm(rest[i + 1] ?? '', about);
     formula = rest[i] === '+' ? sum(formula, term) : difference(formula, term);
   }
   return formula;
 }
 
-/** Whether a formula's value is a length: content may also name angles and counts. */
+/** What a formula's value is counted in: that of the first number that it names. */
 export function unitOf(formula: Expression): WorkingUnit {
   switch (formula.op) {
     case 'constant':

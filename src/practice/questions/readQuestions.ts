@@ -1,13 +1,14 @@
-import type { JointPlan, JointSpec } from '../../core/joint/types.ts';
 import { type Mm, TOLERANCE, mm } from '../../core/length/mm.ts';
 import { plainText } from '../../core/working/plainText.ts';
 import { type Expression, evaluate } from '../../core/working/expression.ts';
 import { reckon } from '../../core/working/reckon.ts';
 import type { Sentence } from '../../core/working/sentence.ts';
 import { fillIn, pieceOf } from './fillIn.ts';
-import { FormulaError, type FormulaPlans, readFormula } from './formula.ts';
+import { FormulaError, type FormulaNumbers, readFormula, unitOf } from './formula.ts';
 import { type Misconceptions, WRONG_UNIT } from './misconceptions.ts';
-import { type Setups, planAt, readSpec } from './setups.ts';
+import type { Numbers } from './numbers.ts';
+import type { Setup } from './setupKinds.ts';
+import { type Setups, changedNumbers, numbersAt, readSetup } from './setups.ts';
 import { showStep, stepsTo } from './showStep.ts';
 import {
   type Choice,
@@ -40,8 +41,8 @@ function at<Value>(entry: YamlEntry, read: () => Value): Value {
   }
 }
 
-function filled(entry: YamlEntry, plans: FormulaPlans, own?: Expression): Sentence {
-  return at(entry, () => fillIn(entry.text(), plans, own));
+function filled(entry: YamlEntry, about: FormulaNumbers, own?: Expression): Sentence {
+  return at(entry, () => fillIn(entry.text(), about, own));
 }
 
 function namedMistake(entry: YamlEntry, { misconceptions }: QuestionGround): NamedMistake {
@@ -55,16 +56,21 @@ function namedMistake(entry: YamlEntry, { misconceptions }: QuestionGround): Nam
   return { id, name: found.name };
 }
 
-/** The plans that one answer may speak of: the question's, and what the answer's `with` changes. */
-function plansOf(entry: YamlEntry, plan: JointPlan, spec: JointSpec): FormulaPlans {
+/** What a question's answers stand on. */
+interface Base {
+  readonly setup: Setup;
+  readonly numbers: Numbers;
+  readonly ground: QuestionGround;
+}
+
+/** The numbers that one answer may speak of: the question's, and what the answer's `with` changes. */
+function aboutOf(entry: YamlEntry, { setup, numbers, ground }: Base): FormulaNumbers {
   const change = entry.find('with');
-  // The pin stays the question's: a mistake about the depth doesn't choose another one.
-  const kept = plan.pin ? { ...spec, pin: plan.pin } : spec;
-  return { plan, changed: change && planAt(change, readSpec(change, kept)) };
+  return { numbers, changed: change && changedNumbers(change, setup, ground.setups) };
 }
 
 /** True or false as it is written, or as a comparison such as 'changed.b.most > b.most' works out. */
-function isRight(entry: YamlEntry, plans: FormulaPlans): boolean {
+function isRight(entry: YamlEntry, about: FormulaNumbers): boolean {
   const flag = entry.flag();
   if (flag !== undefined) return flag;
   const [left = '', sign = '', right = '', ...rest] = entry.text().split(/\s([<>=])\s/);
@@ -72,37 +78,31 @@ function isRight(entry: YamlEntry, plans: FormulaPlans): boolean {
     entry.fail(`'right' should be true, false or a comparison such as 'changed.b.most > b.most'`);
   }
   return at(entry, () => {
-    const more = evaluate(readFormula(left, plans)) - evaluate(readFormula(right, plans));
+    const more = evaluate(readFormula(left, about)) - evaluate(readFormula(right, about));
     if (sign === '=') return Math.abs(more) <= TOLERANCE;
     return sign === '>' ? more > TOLERANCE : more < -TOLERANCE;
   });
 }
 
-function readChoice(
-  entry: YamlEntry,
-  kind: ChoiceQuestion['kind'],
-  plan: JointPlan,
-  spec: JointSpec,
-  ground: QuestionGround,
-): Choice {
+function readChoice(entry: YamlEntry, kind: ChoiceQuestion['kind'], base: Base): Choice {
   entry.only('id', 'of', 'says', 'with', 'right', 'misconception', 'why');
-  const plans = plansOf(entry, plan, spec);
+  const about = aboutOf(entry, base);
   const of = entry.find('of');
-  const own = of && at(of, () => readFormula(of.text(), plans));
+  const own = of && at(of, () => readFormula(of.text(), about));
   const says = entry.find('says');
-  if (!own && !says) entry.fail(`a choice needs 'says', or 'of' with a number of the plan`);
+  if (!own && !says) entry.fail(`a choice needs 'says', or 'of' with a number of the setup`);
   const mark = entry.find('right');
-  const right = mark !== undefined && isRight(mark, plans);
+  const right = mark !== undefined && isRight(mark, about);
   const misconception = entry.find('misconception');
   if (!misconception && (kind === 'several' || !right)) {
     entry.fail(`add 'misconception': what whoever gets this choice wrong has in mind`);
   }
   return {
     id: entry.get('id').id(),
-    says: says ? filled(says, plans, own) : [pieceOf(own!)],
+    says: says ? filled(says, about, own) : [pieceOf(own!)],
     right,
-    why: filled(entry.get('why'), plans, own),
-    ...(misconception && { misconception: namedMistake(misconception, ground) }),
+    why: filled(entry.get('why'), about, own),
+    ...(misconception && { misconception: namedMistake(misconception, base.ground) }),
   };
 }
 
@@ -126,20 +126,15 @@ function checkChoices(entry: YamlEntry, kind: ChoiceQuestion['kind'], choices: r
   if (ids.size < choices.length) entry.fail('two choices have the same id');
 }
 
-function readMistake(
-  entry: YamlEntry,
-  plan: JointPlan,
-  spec: JointSpec,
-  ground: QuestionGround,
-): Mistake {
+function readMistake(entry: YamlEntry, base: Base): Mistake {
   entry.only('of', 'with', 'misconception', 'why');
-  const plans = plansOf(entry, plan, spec);
+  const about = aboutOf(entry, base);
   const of = entry.get('of');
-  const own = at(of, () => readFormula(of.text(), plans));
+  const own = at(of, () => readFormula(of.text(), about));
   return {
     length: mm(evaluate(own)),
-    misconception: namedMistake(entry.get('misconception'), ground),
-    why: filled(entry.get('why'), plans, own),
+    misconception: namedMistake(entry.get('misconception'), base.ground),
+    why: filled(entry.get('why'), about, own),
   };
 }
 
@@ -159,61 +154,73 @@ const SHARED = ['id', 'revision', 'part', 'kind', 'setup', 'with', 'ask', 'worki
 
 function readWorking(
   entry: YamlEntry,
-  plan: JointPlan,
+  numbers: Numbers,
   fallback: YamlEntry | undefined,
 ): readonly ShownStep[] {
   const wanted = entry.find('working') ?? fallback;
   if (!wanted) return [];
   return at(wanted, () => {
-    const formula = readFormula(wanted.text(), { plan });
-    const own = plan.working.find(({ id }) => id === wanted.text());
+    const formula = readFormula(wanted.text(), { numbers });
+    const own = numbers.working.find(({ id }) => id === wanted.text());
     const last =
       own ??
-      reckon({ id: 'answer', label: 'The answer', symbol: 'answer', formula, source: 'geometry' });
-    return stepsTo(last, plan).map(showStep);
+      reckon({
+        ...{ id: 'answer', label: 'The answer', symbol: 'answer' },
+        ...{ formula, unit: unitOf(formula), source: 'geometry' },
+      });
+    return stepsTo(last, numbers).map(showStep);
   });
 }
 
 function readQuestion(entry: YamlEntry, lesson: string, ground: QuestionGround): Question {
   const kind = entry.get('kind').oneOf(['one', 'several', 'length']);
+  // Before anything is asked for: a misspelled field is told by its own line.
+  entry.only(
+    ...SHARED,
+    ...(kind === 'length' ? ['answer', 'tolerance', 'why', 'hint', 'mistakes'] : ['choices']),
+  );
   // The type is written out: only then does the compiler see that `fail` never returns.
-  const setup: YamlEntry = entry.get('setup');
-  const base = ground.setups.get(setup.text());
-  if (!base) setup.fail(`no setup '${setup.text()}' in content/setups.yaml`);
+  const name: YamlEntry = entry.get('setup');
+  const start = ground.setups.get(name.text());
+  if (!start) name.fail(`no setup '${name.text()}' in content/setups.yaml`);
   const change = entry.find('with');
-  const spec = change ? readSpec(change, base) : base;
-  const plan = planAt(change ?? setup, spec);
-  const [error] = plan.cautions.filter(({ severity }) => severity === 'error');
-  if (error) (change ?? setup).fail(`this joint can't be made: ${error.message}`);
+  const setup = change ? readSetup(change, start, ground.setups) : start;
+  const numbers = numbersAt(change ?? name, setup);
+  const [error] = numbers.errors;
+  if (error !== undefined) (change ?? name).fail(`this joint can't be made: ${error}`);
+  const base = { setup, numbers, ground };
   const asked = {
     identity: `${lesson}/${entry.get('id').id()}@${entry.get('revision').count()}`,
     part: entry.get('part').oneOf(QUESTION_PARTS),
-    ask: filled(entry.get('ask'), { plan }),
+    ask: filled(entry.get('ask'), { numbers }),
   };
   if (kind !== 'length') {
-    const list = entry.only(...SHARED, 'choices').get('choices');
-    const choices = list.items().map((each) => readChoice(each, kind, plan, spec, ground));
+    const list = entry.get('choices');
+    const choices = list.items().map((each) => readChoice(each, kind, base));
     checkChoices(list, kind, choices);
-    return { ...asked, kind, choices, working: readWorking(entry, plan, undefined) };
+    return { ...asked, kind, choices, working: readWorking(entry, numbers, undefined) };
   }
-  entry.only(...SHARED, 'answer', 'tolerance', 'why', 'hint', 'mistakes');
-  const answer = entry.get('answer');
-  const right = mm(evaluate(at(answer, () => readFormula(answer.text(), { plan }))));
-  const tolerance = entry.find('tolerance')?.length() ?? USUAL_TOLERANCE[spec.system];
+  const answer: YamlEntry = entry.get('answer');
+  const formula = at(answer, () => readFormula(answer.text(), { numbers }));
+  if (unitOf(formula) !== 'length') {
+    answer.fail(`only a length can be typed; ask for '${answer.text()}' with choices`);
+  }
+  const right = mm(evaluate(formula));
+  const tolerance = entry.find('tolerance')?.length() ?? USUAL_TOLERANCE[numbers.system];
   const entries = entry.get('mistakes').items();
-  const mistakes = entries.map((each) => readMistake(each, plan, spec, ground));
+  const mistakes = entries.map((each) => readMistake(each, base));
   checkApart([answer, ...entries], [right, ...mistakes.map(({ length }) => length)], tolerance);
   return {
     ...asked,
     kind,
-    system: spec.system,
+    system: numbers.system,
     right,
     tolerance,
-    why: filled(entry.get('why'), { plan }),
-    hint: filled(entry.get('hint'), { plan }),
+    why: filled(entry.get('why'), { numbers }),
+    hint: filled(entry.get('hint'), { numbers }),
     mistakes,
     wrongUnit: { id: WRONG_UNIT, name: ground.misconceptions.get(WRONG_UNIT)?.name ?? WRONG_UNIT },
-    working: readWorking(entry, plan, answer),
+    working: readWorking(entry, numbers, answer),
   } satisfies LengthQuestion;
 }
 

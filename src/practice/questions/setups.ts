@@ -1,11 +1,15 @@
 import type { Board, BitPoint, Guide, JointSpec, Pin } from '../../core/joint/types.ts';
 import { planJoint } from '../../core/joint/planJoint.ts';
 import { SpecError } from '../../core/joint/checkSpec.ts';
-import type { JointPlan } from '../../core/joint/types.ts';
+import { calculations } from './calculations/index.ts';
+import { type Numbers, numbersOfPlan } from './numbers.ts';
+import { type Calculated, type Setup, isJoint } from './setupKinds.ts';
 import { type YamlEntry, readYaml } from './yamlEntry.ts';
 
-/** Joints that lessons, figures and questions refer to by name: content/setups.yaml, read. */
-export type Setups = ReadonlyMap<string, JointSpec>;
+/** What lessons, figures and questions refer to by name: content/setups.yaml, read. */
+export type Setups = ReadonlyMap<string, Setup>;
+
+const SYSTEMS = ['in', 'mm'] as const;
 
 const KINDS = ['edge', 'corner', 'tee', 'frame', 'miter', 'leg'] as const;
 const POINTS = ['twist', 'brad', 'center', 'square'] as const;
@@ -85,7 +89,7 @@ export function readSpec(entry: YamlEntry, base?: JointSpec): JointSpec {
   return {
     ...base,
     kind: base && !entry.find('kind') ? base.kind : entry.get('kind').oneOf(KINDS),
-    system: base && !entry.find('system') ? base.system : entry.get('system').oneOf(['in', 'mm']),
+    system: base && !entry.find('system') ? base.system : entry.get('system').oneOf(SYSTEMS),
     a: base && !a ? base.a : readBoard(entry.get('a'), base?.a),
     b: base && !b ? base.b : readBoard(entry.get('b'), base?.b),
     ...(pin && { pin: readPin(pin, known) }),
@@ -102,32 +106,87 @@ export function readSpec(entry: YamlEntry, base?: JointSpec): JointSpec {
   };
 }
 
+/** Reads a calculation; with a `base` of the same kind, only what differs from it need be there. */
+function readCalculated(
+  entry: YamlEntry,
+  name: string,
+  base: Calculated | undefined,
+  setups: Setups,
+): Calculated {
+  entry.only('system', name, 'like');
+  const system = entry.find('system')?.oneOf(SYSTEMS) ?? base?.system;
+  const settings = entry.find(name);
+  return {
+    calculation: name,
+    system: system ?? entry.get('system').oneOf(SYSTEMS),
+    values: settings
+      ? calculations.get(name)!.read(settings, base?.values, setups)
+      : (base?.values ?? entry.get(name)),
+  };
+}
+
 /**
- * Plans a joint that content names.
- * @throws ContentError at `entry` where it can't be planned
+ * Reads a setup: a joint by its boards, or under the key of a calculation what that needs. With a
+ * `base`, only what differs from it need be there.
+ * @param setups those that it may name: a fit or an amount of glue of a joint
+ * @throws ContentError with file and line
  */
-export function planAt(entry: YamlEntry, spec: JointSpec): JointPlan {
+export function readSetup(entry: YamlEntry, base: Setup | undefined, setups: Setups): Setup {
+  const known = entry.fields().find(([name]) => calculations.has(name))?.[0];
+  if (base && !isJoint(base)) return readCalculated(entry, base.calculation, base, setups);
+  if (known === undefined) return readSpec(entry, base);
+  if (base) entry.fail(`a joint can't be turned into another calculation, '${known}'`);
+  return readCalculated(entry, known, undefined, setups);
+}
+
+/**
+ * The numbers of a setup, worked out.
+ * @throws TypeError, RangeError or SpecError for values that make no sense
+ */
+export function numbersOf(setup: Setup): Numbers {
+  if (isJoint(setup)) return numbersOfPlan(planJoint(setup));
+  const found = calculations.get(setup.calculation)!.find(setup.values);
+  return { system: setup.system, ...found };
+}
+
+/**
+ * The numbers of a setup that content names.
+ * @throws ContentError at `entry` where it can't be worked out
+ */
+export function numbersAt(entry: YamlEntry, setup: Setup): Numbers {
   try {
-    return planJoint(spec);
+    return numbersOf(setup);
   } catch (error) {
-    if (error instanceof SpecError) entry.fail(error.message);
+    const known = [SpecError, RangeError, TypeError].some((type) => error instanceof type);
+    if (known) entry.fail((error as Error).message);
     throw error;
   }
 }
 
 /**
- * Reads content/setups.yaml: joints by name, each complete or `like` an earlier one.
+ * A setup with something changed, and its numbers. A joint keeps the pin that it had: a mistake
+ * about the depth doesn't choose another one.
+ * @throws ContentError with file and line
+ */
+export function changedNumbers(change: YamlEntry, setup: Setup, setups: Setups): Numbers {
+  const pin = isJoint(setup) && planJoint(setup).pin;
+  const kept = pin ? { ...setup, pin } : setup;
+  return numbersAt(change, readSetup(change, kept, setups));
+}
+
+/**
+ * Reads content/setups.yaml: setups by name, each complete or `like` an earlier one.
  * @throws ContentError with file and line
  */
 export function readSetups(file: string, text: string): Setups {
-  const setups = new Map<string, JointSpec>();
+  const setups = new Map<string, Setup>();
   for (const [name, entry] of readYaml(file, text).fields()) {
     const like = entry.find('like');
     const base = like && setups.get(like.text());
     if (like && !base) like.fail(`no setup '${like.text()}' stands above this one`);
-    const spec = readSpec(entry, base);
-    planAt(entry, spec);
-    setups.set(name, spec);
+    const setup = readSetup(entry, base, setups);
+    numbersAt(entry, setup);
+    setups.set(name, setup);
   }
   return setups;
 }

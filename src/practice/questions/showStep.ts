@@ -1,8 +1,8 @@
-import type { JointPlan } from '../../core/joint/types.ts';
 import { ingredients } from '../../core/working/ancestry.ts';
 import { stepMathML } from '../../core/working/mathml.ts';
 import { sources } from '../../core/working/sources.ts';
 import type { WorkingStep } from '../../core/working/types.ts';
+import type { Numbers } from './numbers.ts';
 import type { ShownStep } from './types.ts';
 
 /** A step of a working as it is shown, in both units. */
@@ -25,10 +25,13 @@ function statesSetting(step: WorkingStep): boolean {
 /**
  * The steps that lead to `last`, in the order of reckoning and `last` itself at the end; what
  * only states a setting is left out.
- * @param last one of the plan's own steps, or one that is made of its numbers
+ * @param last one of these steps, or one that is made of their numbers
  */
-export function stepsTo(last: WorkingStep, plan: JointPlan): readonly WorkingStep[] {
-  const working = plan.working.includes(last) ? plan.working : [...plan.working, last];
+export function stepsTo(
+  last: WorkingStep,
+  { working: own }: Pick<Numbers, 'working'>,
+): readonly WorkingStep[] {
+  const working = own.includes(last) ? own : [...own, last];
   const needed = new Set<WorkingStep>();
   const add = (step: WorkingStep) => {
     needed.add(step);

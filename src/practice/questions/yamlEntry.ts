@@ -127,6 +127,17 @@ export class YamlEntry {
     return inInches.mm;
   }
 
+  /** A number that names this unit, such as `8 %` or `0.3 ml`. */
+  measure(unit: string): number {
+    const value = this.#value();
+    const text = typeof value === 'number' ? String(value) : this.text();
+    const number = /^(-?\d+(?:\.\d+)?)\s*(\S+)$/.exec(text);
+    if (number?.[2] !== unit) {
+      this.fail(`${this.#name} '${text}' should be a number with its unit, such as '1.5 ${unit}'`);
+    }
+    return Number(number[1]);
+  }
+
   oneOf<const Name extends string>(names: readonly Name[]): Name {
     const value = this.text();
     const found = names.find((name) => name === value);

@@ -1,0 +1,43 @@
+import { diameterOfPin, fit, fitBands } from '../../../core/fit/fit.ts';
+import { difference, quantity, quotient } from '../../../core/working/expression.ts';
+import { reckon, taken } from '../../../core/working/reckon.ts';
+import { named } from '../numbers.ts';
+import { calculation, length, optional, setting } from './calculation.ts';
+
+/** How a pin fits its hole; `measured` is the pin by caliper, else it is taken a little under its name. */
+export const fitOf = calculation(
+  { hole: setting(length), pin: setting(length), measured: optional(length) },
+  ({ hole, pin: diameter, measured }) => {
+    const pin = diameterOfPin({ diameter, ...(measured !== undefined && { measured }) });
+    fit({ hole, pin }); // refuses diameters that make no sense
+    const clearance = reckon({
+      id: 'clearance',
+      label: 'Clearance, the hole less the pin',
+      symbol: 'clearance',
+      formula: difference(quantity('D', hole, 'fine'), quantity('d', pin, 'fine')),
+      unit: 'fine',
+      source: 'geometry',
+    });
+    const glueLine = reckon({
+      id: 'glueLine',
+      label: 'Glue line, half of the clearance',
+      symbol: 'glue line',
+      formula: quotient(taken(clearance), 2),
+      unit: 'fine',
+      source: 'geometry',
+    });
+    return {
+      ...named(
+        [
+          ['hole', 'D', hole],
+          ['pin', 'd', pin],
+          ['pin.named', 'd_named', diameter],
+          ['goodFrom', 'good from', fitBands.goodFrom, 'fine'],
+          ['goodTo', 'good to', fitBands.goodTo, 'fine'],
+        ],
+        [clearance, glueLine],
+      ),
+      errors: [],
+    };
+  },
+);

@@ -1,0 +1,23 @@
+import type { Calculation } from './calculation.ts';
+import { caseCornerOf } from './caseCorner.ts';
+import { clampsOf } from './clamps.ts';
+import { equilibriumOf } from './equilibrium.ts';
+import { fitOf } from './fit.ts';
+import { glueRoomOf } from './glueRoom.ts';
+import { movementOf } from './movement.ts';
+import { oddsOf } from './odds.ts';
+import { seasonsOf } from './seasons.ts';
+import { withdrawalOf } from './withdrawal.ts';
+
+/** Every calculation besides a joint's plan, by the key that a setup writes it under. */
+export const calculations: ReadonlyMap<string, Calculation> = new Map([
+  ['fit', fitOf],
+  ['glueRoom', glueRoomOf],
+  ['equilibrium', equilibriumOf],
+  ['movement', movementOf],
+  ['seasons', seasonsOf],
+  ['odds', oddsOf],
+  ['withdrawal', withdrawalOf],
+  ['caseCorner', caseCornerOf],
+  ['clamps', clampsOf],
+]);
