@@ -86,7 +86,7 @@ function markLength(
   return {
     verdict: 'wrong',
     remarks: [
-      { says: say`${length} is ${length > right ? 'too much' : 'too little'}.` },
+      { says: length > right ? say`${length} is too much.` : say`${length} is too little.` },
       { says: question.hint },
     ],
   };

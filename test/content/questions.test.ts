@@ -1,0 +1,100 @@
+import { describe, expect, it } from 'vitest';
+import { plainText } from '../../src/core/working/plainText.ts';
+import type { Question } from '../../src/practice/questions/types.ts';
+import { filesIn, misconceptions, questions, setups, textOf } from '../practice/contentFiles.ts';
+
+/** Every answer that is not right, with what stands behind it. */
+const wrongAnswers = questions.flatMap((question) =>
+  question.kind === 'length'
+    ? question.mistakes.map(({ misconception, why }) => ({ question, misconception, why }))
+    : question.choices
+        .filter(({ right }) => !right)
+        .map(({ misconception, why }) => ({ question, misconception, why })),
+);
+
+function textsOf(question: Question): readonly string[] {
+  const sentences = [
+    question.ask,
+    ...(question.kind === 'length'
+      ? [question.why, question.hint, ...question.mistakes.map(({ why }) => why)]
+      : question.choices.flatMap(({ says, why }) => [says, why])),
+  ];
+  return sentences.flatMap((says) => [plainText(says, 'in'), plainText(says, 'mm')]);
+}
+
+describe('the questions of the content folder', () => {
+  it('have identities that are never shared, each of a lesson that exists', () => {
+    const identities = questions.map(({ identity }) => identity.replace(/@.*/, ''));
+    expect(new Set(identities).size).toBe(identities.length);
+    const lessons = filesIn('content/lessons', '.mdx').map((file) =>
+      file.replace(/^.*\/|\.mdx$/g, ''),
+    );
+    for (const { identity } of questions) {
+      expect(identity).toMatch(/^[a-z0-9-]+\/[a-z0-9-]+@[1-9]\d*$/);
+      expect(lessons).toContain(identity.split('/')[0]);
+    }
+  });
+
+  it('tie every wrong answer to a misconception and explain it', () => {
+    expect(wrongAnswers.length).toBeGreaterThan(30);
+    for (const { question, misconception, why } of wrongAnswers) {
+      expect(misconceptions.has(misconception?.id ?? ''), question.identity).toBe(true);
+      expect(plainText(why, 'in').length, question.identity).toBeGreaterThan(30);
+    }
+  });
+
+  it('keep a right length at least twice the tolerance away from every wrong one', () => {
+    for (const question of questions) {
+      if (question.kind !== 'length') continue;
+      for (const { length } of question.mistakes) {
+        expect(Math.abs(length - question.right), question.identity).toBeGreaterThanOrEqual(
+          2 * question.tolerance,
+        );
+      }
+    }
+  });
+
+  it('show a working wherever the calculator has a say', () => {
+    for (const question of questions) {
+      if (question.kind === 'length') expect(question.working.length).toBeGreaterThan(1);
+      for (const { lines } of question.working) {
+        for (const line of [...lines.in, ...lines.mm]) expect(line).toMatch(/^<math>.*<\/math>$/);
+      }
+    }
+  });
+
+  it('leave no brace, no doubled word and no missing number in any text', () => {
+    for (const question of questions) {
+      for (const text of textsOf(question)) {
+        expect(text, question.identity).not.toMatch(/[{}]|undefined|NaN|\b([a-z]{2,}) \1\b/i);
+        expect(text, question.identity).toMatch(/^[A-Z0-9≈]/);
+      }
+    }
+  });
+
+  it('type no length that the calculator should give', () => {
+    for (const file of filesIn('content/questions', '.yaml')) {
+      const typed = textOf(file)
+        .split('\n')
+        .filter((line) => !/^\s*#/.test(line) && !/\bwith: \{/.test(line))
+        .filter((line) => /\d\/\d|\d\s?(?:mm|in)\b/.test(line));
+      expect(typed, file).toEqual([]);
+    }
+  });
+});
+
+describe('misconceptions and setups', () => {
+  it('are all in use, but for what marking gives by itself', () => {
+    const used = new Set(wrongAnswers.map(({ misconception }) => misconception?.id));
+    for (const id of misconceptions.keys()) {
+      if (id !== 'wrong-unit') expect(used, id).toContain(id);
+    }
+    const content = [
+      ...filesIn('content/questions', '.yaml'),
+      ...filesIn('content/lessons', '.mdx'),
+    ]
+      .map(textOf)
+      .join('\n');
+    for (const name of setups.keys()) expect(content).toMatch(new RegExp(`[ '"]${name}['"\\s]`));
+  });
+});
