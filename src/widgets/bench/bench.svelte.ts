@@ -23,6 +23,7 @@ function changed<Fields extends object>(fields: Fields, change: Optional<Fields>
 export class Bench {
   #spec = $state.raw<JointSpec>(startingJoint('corner', 'in'));
   /** Joints of the other kinds as they were left, so that nothing set is lost. */
+  // eslint-disable-next-line svelte/prefer-svelte-reactivity -- nothing shows it
   #left = new Map<JointKind, JointSpec>();
   /** Whether B's thickness follows A's. */
   #alike = $state(true);

@@ -12,7 +12,6 @@ import {
 import {
   difference,
   evaluate,
-  fixedLength,
   greatest,
   least,
   product,
