@@ -3,7 +3,14 @@ import { type Mm, mm } from '../length/mm.ts';
 import { assemble } from './assemble.ts';
 import { lookAlike } from './classicMistakes.ts';
 import type { DeviationCode } from './deviations.ts';
-import { type BenchSetup, type MemberSetup, drill, drilledInFace, rightCollar } from './drill.ts';
+import {
+  type BenchSetup,
+  type MemberSetup,
+  drill,
+  drilledInFace,
+  rightCollar,
+  slippedHoles,
+} from './drill.ts';
 import { type Signs, signsOf } from './signs.ts';
 import type { Member } from './trial.ts';
 
@@ -69,7 +76,7 @@ export function hypothesesFor(setup: BenchSetup, seen: Signs): readonly Hypothes
   return [
     ...stops(setup, seen, expected, suppose),
     ...places(setup, seen, expected, suppose),
-    ...leans(setup, seen, suppose),
+    ...leans(setup, seen, expected, suppose),
     ...pinsAndBits(setup, seen, expected, suppose),
     ...wood(seen, expected),
   ];
@@ -131,7 +138,7 @@ function stops(
     const both = deeper(deeper(setup, 'a', -less), 'b', -less);
     found.push(suppose(code, 0, members, less, both));
     for (const member of members) {
-      found.push(suppose(code, 0.1, [member], less, deeper(setup, member, -less)));
+      found.push(suppose(code, 0.03, [member], less, deeper(setup, member, -less)));
     }
   }
   for (const member of members) {
@@ -141,15 +148,36 @@ function stops(
     }
     for (const error of memberErrors(setup, seen, expected, member)) {
       found.push(suppose('stop-off', 0.3, [member], error, deeper(setup, member, error)));
-      for (let after = 1; after < plan.holes.length; after++) {
-        const slip = { after, by: mm(error) };
-        found.push(
-          suppose('stop-slipped', 0.05, [member], error, { ...setup, first: member, slip }),
-        );
+    }
+  }
+  found.push(...slips(setup, seen, expected, suppose));
+  found.push(unevenDepths(setup, seen, expected));
+  return found;
+}
+
+/** The stop slipped somewhere: before each hole of either board, whichever was drilled first. */
+function slips(
+  setup: BenchSetup,
+  seen: Signs,
+  expected: Required<Signs>,
+  suppose: Suppose,
+): readonly Hypothesis[] {
+  const count = setup.plan.holes.length;
+  const errors = members.flatMap((member) => memberErrors(setup, seen, expected, member));
+  // Where the collar stays as it is for the second board, both holes of a pin may share the error.
+  const sizes = new Set(errors.flatMap((error) => [error, error / 2]));
+  const found: Hypothesis[] = [];
+  for (const by of sizes) {
+    for (const first of members) {
+      for (let after = 1; after < 2 * count; after++) {
+        const slipped = { ...setup, first, slip: { after, by: mm(by) } };
+        const on = members.filter((member) => slippedHoles(slipped, member).length > 0);
+        // Between the boards it is a new setting rather than a slip.
+        const rarity = after === count ? 0.29 : 0.06;
+        if (on.length > 0) found.push(suppose('stop-slipped', rarity, on, by, slipped));
       }
     }
   }
-  found.push(unevenDepths(setup, seen, expected));
   return found;
 }
 
@@ -169,7 +197,7 @@ function unevenDepths(setup: BenchSetup, seen: Signs, expected: Required<Signs>)
     code: 'no-stop',
     members,
     size: mm(Math.max(0, ...errors.map(Math.abs))),
-    rarity: uneven >= 2 ? 0.1 : uneven === 1 ? 0.2 : 0.32,
+    rarity: uneven >= 2 ? 0.1 : uneven === 1 ? 0.2 : 0.28,
     signs: {
       ...signsOfSetup(setup),
       ...(opening && { opening }),
@@ -228,17 +256,28 @@ function places(
   return found;
 }
 
-function leans(setup: BenchSetup, seen: Signs, suppose: Suppose): readonly Hypothesis[] {
+function leans(
+  setup: BenchSetup,
+  seen: Signs,
+  expected: Required<Signs>,
+  suppose: Suppose,
+): readonly Hypothesis[] {
   return members.flatMap((member) => {
     const { engagement, holeDepth } = setup.plan[member];
     if (engagement <= 0) return [];
     const sign = member === 'a' ? -1 : 1;
     const toDegrees = (drift: number): number =>
       (Math.atan((sign * 2 * drift) / engagement) * 180) / Math.PI;
-    const step = seen.step && (seen.step.start + seen.step.end) / 2;
+    const across = toDegrees(
+      seen.step === undefined
+        ? 0
+        : (seen.step.start + seen.step.end - expected.step.start - expected.step.end) / 2,
+    );
+    const along = toDegrees(seen.endsOff === undefined ? 0 : seen.endsOff - expected.endsOff);
     const tries = [
-      ...(step === undefined ? [] : [{ along: 0, across: toDegrees(step) }]),
-      ...(seen.endsOff === undefined ? [] : [{ along: toDegrees(seen.endsOff), across: 0 }]),
+      { along: 0, across },
+      { along, across: 0 },
+      { along, across },
       { along: 0, across: 3 },
       { along: 0, across: -3 },
     ];

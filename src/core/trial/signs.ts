@@ -61,8 +61,14 @@ export function signsOf(trial: Trial, assembly: Assembly): Required<Signs> {
 /** An error of a rule or of an eye in measuring, mm: so much is no contradiction. */
 const slack = 0.1;
 
-/** How badly two lengths disagree, from 0 to 1; half a millimetre, or a seventh of it, is half. */
+/** How badly two lengths disagree, from 0 to 1; half a millimetre is half. */
 function apart(expected: number, seen: number): number {
+  const off = Math.max(0, Math.abs(expected - seen) - slack);
+  return off / (off + 0.5);
+}
+
+/** The same for depths and gaps, which are measured less well the larger they are: half is a seventh more. */
+function deepApart(expected: number, seen: number): number {
   const off = Math.max(0, Math.abs(expected - seen) - slack);
   return off / (off + 0.5 + Math.abs(seen) / 7);
 }
@@ -74,8 +80,8 @@ function apart(expected: number, seen: number): number {
 export function disagreement(expected: Required<Signs>, seen: Signs): number {
   let total = 0;
   if (seen.opening !== undefined) {
-    total += apart(expected.opening.start, seen.opening.start);
-    total += apart(expected.opening.end, seen.opening.end);
+    total += deepApart(expected.opening.start, seen.opening.start);
+    total += deepApart(expected.opening.end, seen.opening.end);
   }
   if (seen.rocks !== undefined && seen.rocks !== expected.rocks) total += 0.5;
   if (seen.openInMiddle !== undefined && seen.openInMiddle !== expected.openInMiddle) total += 1;
@@ -91,11 +97,11 @@ export function disagreement(expected: Required<Signs>, seen: Signs): number {
       if (one.holes !== other.holes) {
         total += one.holes === 'none' || other.holes === 'none' ? 1 : 0.5;
       }
-      if (other.by !== undefined) total += apart(one.by ?? 0, other.by);
+      if (other.by !== undefined) total += deepApart(one.by ?? 0, other.by);
     }
   }
   if (seen.pins !== undefined && seen.pins !== expected.pins) total += 1;
   if (seen.meets !== undefined && seen.meets !== expected.meets) total += 1;
-  if (seen.endRoom !== undefined) total += apart(expected.endRoom, seen.endRoom);
+  if (seen.endRoom !== undefined) total += deepApart(expected.endRoom, seen.endRoom);
   return total;
 }
