@@ -1,10 +1,17 @@
 import { describe, expect, it } from 'vitest';
 import { plainText } from '../../src/core/working/plainText.ts';
-import type { Question } from '../../src/practice/questions/types.ts';
+import type { Sentence } from '../../src/core/working/sentence.ts';
+import type { NamedMistake, Question } from '../../src/practice/questions/types.ts';
 import { filesIn, misconceptions, questions, setups, textOf } from '../practice/contentFiles.ts';
 
+interface WrongAnswer {
+  readonly question: Question;
+  readonly misconception?: NamedMistake | undefined;
+  readonly why: Sentence;
+}
+
 /** Every answer that is not right, with what stands behind it. */
-const wrongAnswers = questions.flatMap((question) =>
+const wrongAnswers = questions.flatMap((question): WrongAnswer[] =>
   question.kind === 'length'
     ? question.mistakes.map(({ misconception, why }) => ({ question, misconception, why }))
     : question.choices
