@@ -43,15 +43,16 @@ export function withoutStop(setup: BenchSetup, member: Member): BenchSetup {
   return { ...setup, [member]: mistake('no-stop')(setup)[member] };
 }
 
-/** The smallest pin and bit of the drawer, and the collar where the bit just meets the wood. */
+/** The smallest pin and bit of the drawer, and the collar where an earlier job left it. */
 function untouched(sound: BenchSetup): BenchSetup {
-  const { plan, guide } = sound;
+  const { plan } = sound;
   const [smallest] = stockPins(plan.system);
   if (smallest === undefined) throw new TypeError(`there are no pins in ${plan.system}`);
+  const collar = plan.system === 'in' ? inches(1) : mm(25);
   const idle = (member: MemberSetup): MemberSetup => ({
     ...member,
     bit: bitOf(plan, smallest.diameter),
-    stop: { collar: mm(guide.bushing + guide.standoff) },
+    stop: { collar },
   });
   return { ...sound, pin: smallest, a: idle(sound.a), b: idle(sound.b) };
 }
@@ -72,7 +73,7 @@ export const startStates: readonly StartState[] = [
   {
     id: 'own',
     title: 'Nothing set yet',
-    story: 'The bench is bare: you choose pin and bit and set the stop yourself.',
+    story: 'Pin, bit and collar are as an earlier job left them: all of it is yours to set.',
     kinds: everyKind,
     cause: null,
     set: untouched,

@@ -27,6 +27,8 @@ export function trialJob(kind: JointKind, system: System): JointSpec {
     offset: size(1 / 32, 0.8),
     centering: false,
   };
+  // A measured spur that is a round number: so are the depths, and a stop can be set to them.
+  const bit = { point: { kind: 'brad', spur: size(1 / 8, 3) } } as const;
   const thin = size(3 / 4, 18);
   switch (kind) {
     case 'edge':
@@ -34,6 +36,7 @@ export function trialJob(kind: JointKind, system: System): JointSpec {
         kind,
         system,
         guide,
+        bit,
         a: board(size(13 / 16, 20), size(5.5, 140), size(24, 600)),
         b: board(thin, size(4.5, 115), size(25, 625)),
       };
@@ -42,6 +45,7 @@ export function trialJob(kind: JointKind, system: System): JointSpec {
         kind,
         system,
         guide,
+        bit,
         a: board(thin, size(11.25, 285), size(24, 600)),
         b: board(size(7 / 8, 22), size(11.25, 285), size(30, 750)),
       };
@@ -50,6 +54,7 @@ export function trialJob(kind: JointKind, system: System): JointSpec {
         kind,
         system,
         guide,
+        bit,
         a: board(thin, size(11.25, 285), size(24, 600)),
         b: board(size(7 / 8, 22), size(12, 300), size(36, 900)),
         at: size(8, 200),
@@ -59,6 +64,7 @@ export function trialJob(kind: JointKind, system: System): JointSpec {
         kind,
         system,
         guide,
+        bit,
         a: board(thin, size(2.5, 65), size(14, 350)),
         b: board(size(7 / 8, 22), size(2, 50), size(24, 600)),
         at: size(1, 25),
@@ -68,6 +74,7 @@ export function trialJob(kind: JointKind, system: System): JointSpec {
         kind,
         system,
         guide,
+        bit,
         a: board(thin, size(2.5, 65), size(16, 400)),
         b: board(thin, size(2.5, 65), size(20, 500)),
       };
@@ -77,6 +84,7 @@ export function trialJob(kind: JointKind, system: System): JointSpec {
         kind,
         system,
         guide,
+        bit,
         a: board(thin, size(4, 100), size(14, 350)),
         b: board(side, side, size(18, 450)),
         stagger: size(1, 25),

@@ -10,6 +10,10 @@ import { type Place, drawFigure, hatchesOf } from './figure.ts';
 import type { TrialSection } from './section.ts';
 
 const ROW = 31;
+/** On a phone the name of a row stands over its line, so that the joint has the width. */
+const NAME_OVER = 18;
+/** A number that stands over its line keeps so much clear of its neighbors in it, px. */
+const CLEAR = 4;
 const TOP = 70;
 const NARROW = 520;
 const LARGEST_SCALE = 7;
@@ -31,9 +35,19 @@ function spanOf(measure: Measure, place: Place, unit: Unit | 'both'): Span {
   };
 }
 
-function rowsBelow(section: TrialSection): number {
-  const below = section.measures.filter(({ side }) => side === 'below');
-  return Math.max(0, ...below.map(({ tier }) => tier + 1));
+function rowHeight(narrow: boolean): number {
+  return narrow ? ROW + NAME_OVER : ROW;
+}
+
+/** A phone has no room for the wood that is left, only for a point that came through. */
+function measuresShown(section: TrialSection, narrow: boolean): readonly Measure[] {
+  return section.measures.filter(({ id, caution }) => !narrow || id !== 'b.woodLeft' || caution);
+}
+
+/** Height that the rows under the joint take, px. */
+function heightBelow(section: TrialSection, narrow: boolean): number {
+  const below = measuresShown(section, narrow).filter(({ side }) => side === 'below');
+  return Math.max(0, ...below.map(({ tier }) => tier + 1)) * rowHeight(narrow);
 }
 
 interface Rows extends Dimensions {
@@ -46,6 +60,7 @@ function drawRows(
   scale: number,
   place: Place,
   edges: { readonly top: number; readonly bottom: number; readonly nameX: number },
+  narrow: boolean,
   unit: Unit | 'both',
 ): Rows {
   const strokes: Stroke[] = [];
@@ -57,27 +72,37 @@ function drawRows(
     ['below', 1],
   ] as const) {
     // What is too short to be seen is shown in a detail.
-    const spans = section.measures
+    const spans = measuresShown(section, narrow)
       .filter((measure) => measure.side === side && measure.tier === tier)
       .filter((measure) => measure.value * scale >= SEEN || measure.id === 'b.woodLeft')
       .map((measure) => spanOf(measure, place, unit));
     if (spans.length === 0) continue;
-    const across = side === 'above' ? edges.top - 34 : edges.bottom + 28 + tier * ROW;
+    const across =
+      side === 'above'
+        ? edges.top - 34
+        : edges.bottom + (narrow ? 34 : 28) + tier * rowHeight(narrow);
     const row = dimensionRow('x', across, spans);
+    const numbers = row.labels.map((label) =>
+      label.y < across ? { ...label, y: label.y - CLEAR } : label,
+    );
     const name: Label = {
       x: edges.nameX,
-      y: across,
+      y: narrow ? across - NAME_OVER : across,
       anchor: 'start',
       kind: 'word',
-      text: words(NAMES[`${side} ${tier}`] ?? ''),
+      text: words(
+        spans.some((span) => span.caution) && side === 'below'
+          ? 'point through'
+          : (NAMES[`${side} ${tier}`] ?? ''),
+      ),
     };
     const leftmost = Math.min(
       ...spans.map((span) => span.from.along - (span.to.along - span.from.along < 70 ? 26 : 8)),
-      ...row.labels.map((label) => labelBox(label).left - 8),
+      ...numbers.map((label) => labelBox(label).left - 8),
     );
-    crowding = Math.max(crowding, labelBox(name).right - leftmost);
+    if (!narrow) crowding = Math.max(crowding, labelBox(name).right - leftmost);
     strokes.push(...row.strokes);
-    labels.push(...row.labels, name);
+    labels.push(...numbers, name);
   }
   return { strokes, labels, crowding };
 }
@@ -126,7 +151,7 @@ export function arrangeTrialSection(
       y: TOP + (point.y - box.top) * scale,
     });
     const edges = { top: TOP, bottom: TOP + mmHigh * scale, nameX: 2 + spare };
-    return { scale, place, edges, rows: drawRows(rest, scale, place, edges, unit) };
+    return { scale, place, edges, rows: drawRows(rest, scale, place, edges, narrow, unit) };
   };
   let best = attempt();
   for (let turn = 0; turn < 14; turn++) {
@@ -151,7 +176,9 @@ export function arrangeTrialSection(
       ? { x: width * (chosen.length === 1 ? 0.5 : 0.25 + 0.5 * i), y: 0 }
       : { x: width - radius - 8, y: 0 };
     const tall = 2 * radius + DETAIL_WORDS;
-    const y = narrow ? edges.bottom + rowsBelow(rest) * ROW + 44 + radius : 14 + radius + i * tall;
+    const y = narrow
+      ? edges.bottom + heightBelow(rest, narrow) + 44 + radius
+      : 14 + radius + i * tall;
     return { each, center: { x: center.x, y }, bottom: y + radius + DETAIL_WORDS };
   });
   const steps = rest.small
@@ -175,7 +202,7 @@ export function arrangeTrialSection(
         label.anchor === 'middle' ? label : { ...label, y: Math.min(label.y, lower - 12) };
       return { ...row, labels: row.labels.map(clear) };
     });
-  const base = edges.bottom + rowsBelow(rest) * ROW + 40;
+  const base = edges.bottom + heightBelow(rest, narrow) + 40;
   const height = Math.ceil(Math.max(base, ...details.map(({ bottom }) => bottom)));
   const shownRows = still ? [best.rows, ...steps] : [];
   return {

@@ -35,6 +35,9 @@ export interface TrialSection extends Figure {
 /** Beyond the far face a bit is drawn no farther than this, mm. */
 const BEYOND = 14;
 
+/** So much of a board is shown even where its hole has no depth, mm. */
+const LEAST_SHOWN = 24;
+
 /** Boards nearer than this, mm, look as if they met. */
 const TOUCHING = 2;
 
@@ -66,7 +69,7 @@ export function boreOfHole(
 
 /** How far a board is shown past its hole: to its own end if that is near, else to a break line. */
 export function shownTo(deepest: number, own: number): { at: number; whole: boolean } {
-  const needed = deepest + 10;
+  const needed = Math.max(deepest + 10, LEAST_SHOWN);
   return own <= needed * 1.3 ? { at: own, whole: true } : { at: needed, whole: false };
 }
 
@@ -196,7 +199,7 @@ function measuresOf(
         1,
         'after',
         true,
-        reading((length) => `${length(-left)} through`),
+        reading((length) => length(-left)),
       );
     }
   }
@@ -254,6 +257,12 @@ function smallLengths(
   });
 }
 
+/** Room to the far side, negative beyond it; where a hole left the board sideways, how far it did. */
+function insideWood(toFarSide: number, ...toSides: readonly number[]): number {
+  const side = Math.min(...toSides);
+  return side >= 0 ? toFarSide : Math.min(side, toFarSide);
+}
+
 /**
  * The joint as it came out, cut along pin `pin`, in mm.
  * @param seated how far it went together; null: drilled, and no pin in it yet
@@ -278,7 +287,7 @@ export function trialSection(
   const ys = boardB.outline.map((point) => point.y);
   const [topB, bottomB] = [Math.min(...ys), Math.max(...ys)];
   const boreA = boreOfHole(plan, 'a', a, { x: 0, y: axisA }, 180 - degrees(a.lean.across), (p) =>
-    Math.min(p.x + a.limit, p.y - topA, topA + plan.spec.a.thickness - p.y),
+    insideWood(p.x + a.limit, p.y - topA, topA + plan.spec.a.thickness - p.y),
   );
   const inFace = plan.kind === 'tee' ? -Infinity : topB;
   const found = outcome.pins[pin]!;
@@ -289,7 +298,11 @@ export function trialSection(
     { x: opening, y: axisB },
     degrees(b.lean.across),
     (p) =>
-      Math.min(opening + b.limit - p.x, p.y - inFace, Math.max(bottomB, axisB + b.diameter) - p.y),
+      insideWood(
+        opening + b.limit - p.x,
+        p.y - inFace,
+        Math.max(bottomB, axisB + b.diameter) - p.y,
+      ),
     seated !== null && Math.abs(found.rest.along) > b.diameter / 2,
   );
   const diameter = diameterOfPin(dowel);
@@ -308,24 +321,26 @@ export function trialSection(
           ),
         ];
   const bores = [boreA, boreB].filter((bore) => bore !== null);
-  const axes: Piece[] = [
-    {
-      pen: 'center',
-      closed: false,
-      points: [
-        pose({ x: 0, y: axisA }, 180 - degrees(a.lean.across))(deepest(a) + 2, 0),
-        { x: 0, y: axisA },
-      ],
-    },
-    {
-      pen: 'center',
-      closed: false,
-      points: [
-        { x: opening, y: axisB },
-        pose({ x: opening, y: axisB }, degrees(b.lean.across))(deepest(b) + 2, 0),
-      ],
-    },
-  ];
+  const axes: Piece[] = [a, b].every((hole) => hole.depth === 0)
+    ? []
+    : [
+        {
+          pen: 'center',
+          closed: false,
+          points: [
+            pose({ x: 0, y: axisA }, 180 - degrees(a.lean.across))(deepest(a) + 2, 0),
+            { x: 0, y: axisA },
+          ],
+        },
+        {
+          pen: 'center',
+          closed: false,
+          points: [
+            { x: opening, y: axisB },
+            pose({ x: opening, y: axisB }, degrees(b.lean.across))(deepest(b) + 2, 0),
+          ],
+        },
+      ];
   const lines = { topA, topB: plan.kind === 'tee' ? topA : topB, axisA, axisB };
   // Where nothing of B lies beside A's face, a line shows where that face was meant to be.
   const off = Math.abs(topA) > 0.05 && (plan.kind === 'tee' || plan.kind === 'leg');
