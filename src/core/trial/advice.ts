@@ -87,7 +87,7 @@ export function adviceFor(
     case 'no-stop':
       return {
         message: say`The depths differ from hole to hole, as they do without a stop.`,
-        check: say`Measure every hole with a depth gauge: no two are alike.`,
+        check: say`Measure every hole with a depth gauge: they differ without a pattern.`,
         correction: drillAgain(setup, members),
       };
     case 'turned-over':
@@ -117,7 +117,7 @@ export function adviceFor(
     case 'across-off':
       return {
         message: say`The guide was set ${size} off for ${who}.`,
-        check: say`Measure from the reference face to the middle of a hole: ${setup[first].across} is right for ${who}.`,
+        check: say`Measure from the reference face to the middle of a hole: ${mm(setup[first].across + guide.offset)} is right for ${who}.`,
         correction: say`Plane the step off, or plug the holes of ${who} and drill them again at ${setup[first].across}.`,
       };
     case 'marks-off':
@@ -130,7 +130,7 @@ export function adviceFor(
       return {
         message: say`The holes in ${who} lean, by about ${size} at the bottom.`,
         check: say`Stand a pin in a hole and hold a square beside it, from two sides.`,
-        correction: say`Pins that still go in can be glued, slowly and with the joint clamped true. Else plug the holes of ${who} and drill them again with the guide clamped flat.`,
+        correction: say`Pins that still go in by hand can be glued, slowly and with the joint clamped true. Else plug the holes of ${who} and drill them again with the guide clamped flat.`,
       };
     case 'mixed-systems':
       return {
