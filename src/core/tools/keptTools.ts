@@ -78,7 +78,7 @@ function readPoint(kept: unknown): BitPoint | undefined {
   const measured = length(spur, 0);
   switch (kind) {
     case 'twist':
-      return typeof angle === 'number' && angle > 0 && angle < 180 ? { kind, angle } : undefined;
+      return typeof angle === 'number' && angle > 0 && angle <= 180 ? { kind, angle } : undefined;
     case 'brad':
       return measured === undefined ? { kind } : { kind, spur: measured };
     case 'center':

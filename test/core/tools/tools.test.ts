@@ -126,6 +126,8 @@ describe('listOfLengths', () => {
     ['1 1/2\n3/8 in', ['1 1/2', '3/8 in']],
     ['3/8 3/8', ['3/8', '3/8']],
     ['9.5 mm; about nine', ['9.5 mm', 'about nine']],
+    ['9.5 nine 9.4', ['9.5', 'nine', '9.4']],
+    ['1 1/2 in long', ['1 1/2 in long']],
     ['  \n\n ', []],
   ])('parts %j', (text, parts) => {
     expect(listOfLengths(text, 'mm')).toEqual(parts);
