@@ -1,3 +1,5 @@
+import MoistureFigure from './moisture-figure/MoistureFigure.astro';
+import MovementFigure from './movement-figure/MovementFigure.astro';
 import PlanNumber from './plan-number/PlanNumber.astro';
 import Prediction from './prediction/Prediction.astro';
 import Question from './self-check/Question.astro';
@@ -35,6 +37,8 @@ import Step from './worked-example/Step.astro';
 export const lessonComponents = {
   CompareTable,
   ForInstructor,
+  MoistureFigure,
+  MovementFigure,
   PlanNumber,
   Prediction,
   Question,

@@ -9,6 +9,7 @@ import {
   inches,
   mm,
   planJoint,
+  rowMovement,
   species,
   withdrawal,
 } from '../../src/core/index.ts';
@@ -48,6 +49,9 @@ board:
 year:
   system: mm
   seasons: { hole: 8 mm, wood: 'cherry, black', surface: face, sawn: flat, moisture: 12 %, pin: 7.9 mm, pinWood: 'birch, yellow', pinMoisture: 12 %, to: 7 % }
+rail:
+  system: in
+  rowMovement: { span: 4 in, wood: 'red oak, commercial', rings: along, clearance: 0.1 mm, dry: 6 %, damp: 12 % }
 row:
   system: in
   odds: { joint: corner, pins: 2, sigmaAlong: 0.2 mm, sigmaAcross: 0.2 mm, flushTolerance: 0.5 mm, mayTurn: true, trials: 2000, seed: 7 }
@@ -119,6 +123,20 @@ describe('numbers of a calculation are those of the core', () => {
     expect(value('year', 'least')).toBe(found.clearance.least);
     expect(value('year', 'greatest')).toBe(found.clearance.greatest);
     expect(value('year', 'hole.alongGrain')).toBe(8);
+  });
+
+  test('a row of pins across the grain', () => {
+    const found = rowMovement({
+      span: inches(4),
+      coefficient: 0.00369,
+      clearance: mm(0.1),
+      dry: 6,
+      damp: 12,
+    });
+    for (const of of ['change', 'play', 'widest'] as const) {
+      expect(value('rail', of), of).toBeCloseTo(found[of], 9);
+    }
+    expect(value('rail', 'held')).toBeCloseTo(found.change - found.play, 9);
   });
 
   test('two of a row of pins: the odds lie in their interval', () => {

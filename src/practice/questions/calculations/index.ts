@@ -6,6 +6,7 @@ import { fitOf } from './fit.ts';
 import { glueRoomOf } from './glueRoom.ts';
 import { movementOf } from './movement.ts';
 import { oddsOf } from './odds.ts';
+import { rowMovementOf } from './rowMovement.ts';
 import { seasonsOf } from './seasons.ts';
 import { withdrawalOf } from './withdrawal.ts';
 
@@ -16,6 +17,7 @@ export const calculations: ReadonlyMap<string, Calculation> = new Map([
   ['equilibrium', equilibriumOf],
   ['movement', movementOf],
   ['seasons', seasonsOf],
+  ['rowMovement', rowMovementOf],
   ['odds', oddsOf],
   ['withdrawal', withdrawalOf],
   ['caseCorner', caseCornerOf],

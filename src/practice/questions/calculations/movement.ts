@@ -22,15 +22,19 @@ export const movementOf = calculation(
     }
     dimensionalChange({ size, coefficient, fromMoisture: from, toMoisture: to }); // refuses nonsense
     const given = quantity('size', size);
+    const rise = reckon({
+      id: 'rise',
+      label: 'Rise of the moisture',
+      symbol: 'rise',
+      formula: difference(quantity('M_to', to, 'percent'), quantity('M_from', from, 'percent')),
+      unit: 'percent',
+      source: 'geometry',
+    });
     const change = reckon({
       id: 'change',
       label: 'Change across the grain',
       symbol: 'change',
-      formula: product(
-        given,
-        quantity('C', coefficient, 'ratio'),
-        difference(quantity('M_to', to, 'percent'), quantity('M_from', from, 'percent')),
-      ),
+      formula: product(given, quantity('C', coefficient, 'ratio'), taken(rise)),
       source: 'wood-handbook',
     });
     const newSize = reckon({
@@ -48,7 +52,7 @@ export const movementOf = calculation(
           ['from', 'M_from', from, 'percent'],
           ['to', 'M_to', to, 'percent'],
         ],
-        [change, newSize],
+        [rise, change, newSize],
       ),
       errors: coefficientsHold(from, to)
         ? []
