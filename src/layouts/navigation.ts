@@ -3,7 +3,6 @@ export const navigation = [
   { label: 'Contents', path: '/' },
   { label: 'Bench', path: '/bench/' },
   { label: 'Trial run', path: '/trial/' },
-  { label: 'Trial run', path: '/trial/' },
   { label: 'Measure and correct', path: '/measure/' },
   { label: 'Checks', path: '/checks/' },
 ] as const;
