@@ -1,5 +1,8 @@
-import type { Mm } from '../length/mm.ts';
+import { type Mm, mm } from '../length/mm.ts';
 import { requireAtLeast, requireCount, requirePositive } from '../trial/require.ts';
+
+/** A drop from a glue bottle's nozzle, mm³: from memory. Count yours into a spoon. */
+export const dropOfGlue = 50;
 
 export interface GlueRoomInput {
   /** Diameter of the hole, mm, more than 0. */
@@ -34,6 +37,12 @@ export interface GlueRoom {
    * than fits around a plain pin, with nowhere to send it: the pin stops or the wood splits.
    */
   readonly verdict: 'room' | 'squeezes out' | 'trapped';
+  /**
+   * How far the trapped glue keeps the pin from its place, mm: glue can't be pressed smaller, so
+   * the pin stands off by what is over, on its own cross-section. At most the engagement; 0 where
+   * nothing is trapped.
+   */
+  readonly standsOff: Mm;
 }
 
 /**
@@ -62,5 +71,7 @@ export function glueRoom(input: GlueRoomInput): GlueRoom {
   const total = around + inFlutes + atEnd + inCone;
   const over = Math.max(0, glue - total);
   const verdict = over === 0 ? 'room' : flutes > 0 ? 'squeezes out' : 'trapped';
-  return { around, inFlutes, atEnd, inCone, total, over, verdict };
+  const pinArea = (Math.PI / 4) * Math.min(pin, hole) ** 2;
+  const standsOff = mm(verdict === 'trapped' ? Math.min(engagement, over / pinArea) : 0);
+  return { around, inFlutes, atEnd, inCone, total, over, verdict, standsOff };
 }

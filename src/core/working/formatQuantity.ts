@@ -1,4 +1,4 @@
-import { formatReadable } from '../length/formatLength.ts';
+import { formatReadable, formatWorking } from '../length/formatLength.ts';
 import { mm } from '../length/mm.ts';
 import type { LengthUnit } from '../length/parseLength.ts';
 import type { WorkingUnit } from './types.ts';
@@ -10,6 +10,9 @@ interface Written {
   readonly decimals: number;
 }
 
+/** Whatever is not written as a length is. */
+export type OtherUnit = Exclude<WorkingUnit, 'length' | 'caliper'>;
+
 const PER_INCH = 1 / 25.4;
 
 function alike(sign: string, decimals: number): Record<LengthUnit, Written> {
@@ -17,7 +20,7 @@ function alike(sign: string, decimals: number): Record<LengthUnit, Written> {
   return { in: written, mm: written };
 }
 
-const UNITS: Record<Exclude<WorkingUnit, 'length' | 'temperature'>, Record<LengthUnit, Written>> = {
+const UNITS: Record<Exclude<OtherUnit, 'temperature'>, Record<LengthUnit, Written>> = {
   fine: {
     in: { times: 1000 * PER_INCH, sign: 'thousandths', decimals: 1 },
     mm: { times: 1000, sign: 'µm', decimals: 0 },
@@ -60,11 +63,7 @@ export interface InUnit {
 }
 
 /** A value of any unit but a length, as a reader of inches or of millimeters counts it. */
-export function inUnit(
-  value: number,
-  unit: Exclude<WorkingUnit, 'length'>,
-  reader: LengthUnit,
-): InUnit {
+export function inUnit(value: number, unit: OtherUnit, reader: LengthUnit): InUnit {
   if (unit === 'temperature') {
     return reader === 'in'
       ? { value: value * 1.8 + 32, sign: '°F', decimals: 0 }
@@ -82,6 +81,7 @@ export function inUnit(
  */
 export function formatQuantity(value: number, unit: WorkingUnit, reader: LengthUnit): string {
   if (unit === 'length') return `${formatReadable(mm(value), reader)} ${reader}`;
+  if (unit === 'caliper') return `${formatWorking(mm(value), reader)} ${reader}`;
   if (unit === 'volume') return `${number(value / 1000, 2)} ml`;
   if (unit === 'probability' && value > 0.99 && value < 1) return 'over 99 %';
   if (unit === 'probability' && value < 0.01 && value > 0) return 'under 1 %';

@@ -39,7 +39,7 @@ function symbolMathML(symbol: string): string {
 
 /** The digits of a number in the reader's unit. */
 function sizeText(value: number, unit: WorkingUnit, reader: LengthUnit): string {
-  if (unit === 'length') return formatWorking(mm(value), reader);
+  if (unit === 'length' || unit === 'caliper') return formatWorking(mm(value), reader);
   const { value: shown, decimals } = inUnit(value, unit, reader);
   return String(Number(shown.toFixed(decimals)));
 }
@@ -118,7 +118,7 @@ function expressionMathML(formula: Expression, style: MathStyle): string {
 
 /** The sign that stands after a result; degrees have theirs on the number. */
 function signOf(unit: WorkingUnit, reader: LengthUnit): string {
-  if (unit === 'length') return reader;
+  if (unit === 'length' || unit === 'caliper') return reader;
   return unit === 'degrees' ? '' : inUnit(0, unit, reader).sign;
 }
 

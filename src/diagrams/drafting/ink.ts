@@ -5,7 +5,7 @@ import type { Label } from './label.ts';
  * (ISO 128-2: two weights, 2 : 1).
  * - `outline` visible edge, thick · `hidden` hidden edge, dashed · `thin` dimension and extension
  *   line, break line · `center` chain line · `phantom` what a bit does beyond the wood, dashed
- * - `arrow` filled arrowhead or dot · areas: `wood-a`, `wood-b`, `hole`, `pin`, `steel`
+ * - `arrow` filled arrowhead or dot · areas: `wood-a`, `wood-b`, `hole`, `pin`, `steel`, `glue`
  * - `mark` face and edge marks · `sign` the caution mark
  */
 export type Pen =
@@ -20,6 +20,7 @@ export type Pen =
   | 'hole'
   | 'pin'
   | 'steel'
+  | 'glue'
   | 'mark'
   | 'sign';
 

@@ -73,6 +73,21 @@ describe('glueRoom', () => {
     expect(glueRoom({ ...plain, glue: 100 }).verdict).toBe('room');
   });
 
+  it('holds the joint open until there is room for all the glue', () => {
+    const glue = glueRoom(plain).total + 300;
+    const { standsOff } = glueRoom({ ...plain, glue });
+    const opened = {
+      ...plain,
+      glue,
+      engagement: mm(plain.engagement - standsOff),
+      allowance: mm(plain.allowance + standsOff),
+    };
+    expect(glueRoom(opened).total).toBeCloseTo(glue, 6);
+    expect(glueRoom({ ...plain, glue: glue + 5000 }).standsOff).toBe(20);
+    expect(glueRoom({ ...plain, glue, flutes: 10, fluteArea: 0.1 }).standsOff).toBe(0);
+    expect(glueRoom(plain).standsOff).toBe(0);
+  });
+
   it('is finite and never negative, and its parts add up, for any sensible hole', () => {
     const length = fc.double({ min: 0, max: 60, noNaN: true });
     fc.assert(
@@ -103,6 +118,7 @@ describe('glueRoom', () => {
             6,
           );
           expect(room.over > 0).toBe(glue > room.total);
+          expect(room.standsOff > 0).toBe(room.verdict === 'trapped' && engagement > 0);
         },
       ),
     );

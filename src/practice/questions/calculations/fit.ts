@@ -29,11 +29,13 @@ export const fitOf = calculation(
     return {
       ...named(
         [
-          ['hole', 'D', hole],
-          ['pin', 'd', pin],
+          ['hole', 'D', hole, 'caliper'],
+          ['pin', 'd', pin, 'caliper'],
           ['pin.named', 'd_named', diameter],
           ['goodFrom', 'good from', fitBands.goodFrom, 'fine'],
           ['goodTo', 'good to', fitBands.goodTo, 'fine'],
+          // How far the clearance lies outside what is good: nothing where it is good.
+          ['offGood', 'off', offGood(clearance.result), 'fine'],
         ],
         [clearance, glueLine],
       ),
@@ -41,3 +43,7 @@ export const fitOf = calculation(
     };
   },
 );
+
+function offGood(clearance: number): number {
+  return Math.max(0, fitBands.goodFrom - clearance, clearance - fitBands.goodTo);
+}

@@ -1,10 +1,11 @@
 import { diameterOfPin } from '../../../core/fit/fit.ts';
-import { glueRoom } from '../../../core/fit/glueRoom.ts';
+import { dropOfGlue, glueRoom } from '../../../core/fit/glueRoom.ts';
 import { mm } from '../../../core/length/mm.ts';
 import { planJoint } from '../../../core/joint/planJoint.ts';
 import {
   difference,
   greatest,
+  least,
   product,
   quantity,
   quotient,
@@ -43,7 +44,16 @@ export const glueRoomOf = calculation(
     const { engagement } = plan[board];
     const cone = mm(bit.point.kind === 'twist' ? bit.tip : 0);
     // Refuses what makes no sense; the steps below give the same numbers with their formulas.
-    glueRoom({ hole, pin, engagement, allowance, cone, flutes: n, fluteArea, glue });
+    glueRoom({
+      hole,
+      pin,
+      engagement,
+      allowance,
+      cone,
+      flutes: n,
+      fluteArea,
+      glue,
+    });
 
     const letter = board.toUpperCase();
     const D = quantity('D', hole);
@@ -88,6 +98,14 @@ export const glueRoomOf = calculation(
       'over',
       greatest(difference(quantity('glue', glue, 'volume'), taken(total)), 0),
     );
+    const across = pin < hole ? d : D;
+    const standsOff = reckon({
+      id: 'standsOff',
+      label: 'How far trapped glue holds the joint open',
+      symbol: 'open by',
+      formula: least(quotient(taken(over), product(quarterPi, across, across)), e),
+      source: 'geometry',
+    });
     return {
       ...named(
         [
@@ -95,11 +113,17 @@ export const glueRoomOf = calculation(
           ['pin', 'd', pin],
           ['engagement', `e_${letter}`, engagement],
           ['allowance', 'c', allowance],
+          ['cone', 'tip', cone],
+          ['limit', `limit_${letter}`, plan[board].limit],
+          ['fluteArea', 'flute', fluteArea, 'area'],
           ['clearance', 'clearance', hole - pin, 'fine'],
           ['glue', 'glue', glue, 'volume'],
           ['flutes', 'flutes', n, 'count'],
+          ['glue.drops', 'drops', Math.round(glue / dropOfGlue), 'count'],
+          ['room.drops', 'drops', Math.floor(total.result / dropOfGlue), 'count'],
         ],
-        [around, inFlutes, atEnd, inCone, total, over],
+        // Glue is trapped by a plain pin only.
+        [around, inFlutes, atEnd, inCone, total, over, ...(n === 0 ? [standsOff] : [])],
       ),
       errors: [],
     };
