@@ -13,8 +13,9 @@ import { readMisconceptions } from '../practice/questions/misconceptions.ts';
 import { readQuestions } from '../practice/questions/readQuestions.ts';
 import type { Numbers } from '../practice/questions/numbers.ts';
 import { isJoint } from '../practice/questions/setupKinds.ts';
-import { numbersOf as numbersOfSetup, readSetups } from '../practice/questions/setups.ts';
-import type { Question } from '../practice/questions/types.ts';
+import { numbersOf as numbersOfSetup } from '../practice/questions/numbersOf.ts';
+import { readSetups } from '../practice/questions/setups.ts';
+import type { LessonQuestion } from '../practice/questions/types.ts';
 
 const questionTexts = import.meta.glob<string>('../../content/questions/*.yaml', {
   query: '?raw',
@@ -61,7 +62,7 @@ export function numbersOf(name: string): Numbers {
  * The questions of the lesson that a component stands in.
  * @param props the component's, with `at` as lessons give it: file and line
  */
-export function questionsFor(props: Record<string, unknown>): readonly Question[] {
+export function questionsFor(props: Record<string, unknown>): readonly LessonQuestion[] {
   const at = String(props['at']);
   const lesson = /content\/lessons\/([\w-]+)\.mdx/.exec(at)?.[1];
   const file = `content/questions/${lesson}.yaml`;
@@ -73,7 +74,7 @@ export function questionsFor(props: Record<string, unknown>): readonly Question[
 }
 
 /** The lesson's question of this id. */
-export function questionFor(props: Record<string, unknown>, id: string): Question {
+export function questionFor(props: Record<string, unknown>, id: string): LessonQuestion {
   const questions = questionsFor(props);
   const found = questions.find(({ identity }) => identity.includes(`/${id}@`));
   if (!found) throw new Error(`${String(props['at'])}: no question '${id}' in this lesson's file`);

@@ -1,49 +1,93 @@
 import { type Mm, mm } from '../../core/length/mm.ts';
-import { parseLength } from '../../core/length/parseLength.ts';
+import { type LengthUnit, parseLength } from '../../core/length/parseLength.ts';
 import { say } from '../../core/working/sentence.ts';
-import type { ChoiceQuestion, Given, LengthQuestion, Marked, Question, Remark } from './types.ts';
+import { markOrder } from './markOrder.ts';
+import type {
+  Choice,
+  ChoiceQuestion,
+  FaultQuestion,
+  Given,
+  LengthQuestion,
+  Marked,
+  Question,
+  Remark,
+  RuleQuestion,
+} from './types.ts';
 
 /**
  * Marks an answer. The same question and answer always give the same mark.
  * @throws TypeError where the answer is of another kind than the question
  */
 export function markAnswer(question: Question, given: Given): Marked {
-  if (question.kind === 'length' && given.kind === 'length') return markLength(question, given);
-  if (question.kind !== 'length' && given.kind === question.kind) {
-    return markChoices(question, given.choices);
+  switch (question.kind) {
+    case 'length':
+    case 'rule':
+      if (given.kind === question.kind) return markLength(question, given.text, given.unit);
+      break;
+    case 'order':
+      if (given.kind === 'order') return markOrder(question, given.steps);
+      break;
+    case 'fault':
+      if (given.kind === 'fault') return markPlaces(question, given.choices);
+      break;
+    default:
+      if (given.kind === question.kind) return markChoices(question, given.choices);
   }
   throw new TypeError(`markAnswer: a '${question.kind}' question got a '${given.kind}' answer`);
 }
 
+function remark(choice: Choice): Remark {
+  return {
+    says: choice.why,
+    choice: choice.id,
+    ...(choice.misconception && { misconception: choice.misconception }),
+  };
+}
+
+/** What is said of the right choices once all is right. */
+function praise(choices: readonly Choice[]): Marked {
+  return {
+    verdict: 'right',
+    remarks: choices.filter(({ right }) => right).map(({ id, why }) => ({ says: why, choice: id })),
+  };
+}
+
 function markChoices(question: ChoiceQuestion, chosen: readonly string[]): Marked {
-  if (chosen.length === 0) {
+  if (!question.choices.some(({ id }) => chosen.includes(id))) {
     return {
       verdict: 'unreadable',
       remarks: [{ says: ['Nothing is chosen yet. Choose, then press Check.'] }],
     };
   }
-  const judged = question.choices.map((choice) => ({
-    choice,
-    well: choice.right === chosen.includes(choice.id),
-  }));
-  const remark = ({ choice }: (typeof judged)[number]): Remark => ({
-    says: choice.why,
-    choice: choice.id,
-    ...(choice.misconception && { misconception: choice.misconception }),
-  });
-  if (judged.every(({ well }) => well)) {
+  const faults = question.choices.filter(({ id, right }) => right !== chosen.includes(id));
+  if (faults.length === 0) return praise(question.choices);
+  // One of several: what was chosen explains itself; the right one is not given away.
+  const told = faults.filter(({ id }) => question.kind === 'several' || chosen.includes(id));
+  return { verdict: 'wrong', remarks: told.map(remark) };
+}
+
+/** Places pointed at: a sound one explains itself; one that was missed is not given away. */
+function markPlaces({ choices }: FaultQuestion, pointedAt: readonly string[]): Marked {
+  const found = choices.filter(({ id }) => pointedAt.includes(id));
+  if (found.length === 0) {
     return {
-      verdict: 'right',
-      remarks: judged
-        .filter(({ choice }) => choice.right)
-        .map(({ choice }) => ({ says: choice.why, choice: choice.id })),
+      verdict: 'unreadable',
+      remarks: [{ says: ['Point at a place in the drawing or in the list, then press Check.'] }],
     };
   }
-  // One of several: what was chosen explains itself; the right one is not given away.
-  const faults = judged.filter(
-    ({ choice, well }) => !well && (question.kind === 'several' || chosen.includes(choice.id)),
-  );
-  return { verdict: 'wrong', remarks: faults.map(remark) };
+  const sound = found.filter(({ right }) => !right);
+  const missed = choices.filter(({ id, right }) => right && !pointedAt.includes(id)).length;
+  if (sound.length === 0 && missed === 0) return praise(choices);
+  const more = missed === 1 ? 'one place at fault' : `${missed} places at fault`;
+  return {
+    verdict: 'wrong',
+    remarks: [
+      ...sound.map(remark),
+      ...(sound.length === 0
+        ? [{ says: [`What you point at is at fault, but there is still ${more} to find.`] }]
+        : []),
+    ],
+  };
 }
 
 function near(length: Mm, other: number, tolerance: Mm): boolean {
@@ -51,8 +95,9 @@ function near(length: Mm, other: number, tolerance: Mm): boolean {
 }
 
 function markLength(
-  question: LengthQuestion,
-  { text, unit }: Extract<Given, { kind: 'length' }>,
+  question: LengthQuestion | RuleQuestion,
+  text: string,
+  unit: LengthUnit,
 ): Marked {
   const parsed = parseLength(text.replace(/^\s*≈/, ''), unit);
   if (!parsed.ok) return { verdict: 'unreadable', remarks: [{ says: [parsed.reason] }] };

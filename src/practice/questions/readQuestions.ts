@@ -1,7 +1,6 @@
 import { type Mm, TOLERANCE, mm } from '../../core/length/mm.ts';
 import { plainText } from '../../core/working/plainText.ts';
 import { type Expression, evaluate } from '../../core/working/expression.ts';
-import { reckon } from '../../core/working/reckon.ts';
 import type { Sentence } from '../../core/working/sentence.ts';
 import { fillIn, pieceOf } from './fillIn.ts';
 import { FormulaError, type FormulaNumbers, readFormula, unitOf } from './formula.ts';
@@ -9,17 +8,18 @@ import { type Misconceptions, WRONG_UNIT } from './misconceptions.ts';
 import type { Numbers } from './numbers.ts';
 import type { Setup } from './setupKinds.ts';
 import { type Setups, changedNumbers, numbersAt, readSetup } from './setups.ts';
-import { showStep, stepsTo } from './showStep.ts';
+import { showStep } from './showStep.ts';
 import {
   type Choice,
   type ChoiceQuestion,
   type LengthQuestion,
+  type LessonQuestion,
   type Mistake,
   type NamedMistake,
   QUESTION_PARTS,
-  type Question,
   type ShownStep,
 } from './types.ts';
+import { workingOf } from './workingOf.ts';
 import { type YamlEntry, readYaml } from './yamlEntry.ts';
 
 /** What questions are made from, besides their own file. */
@@ -159,20 +159,10 @@ function readWorking(
 ): readonly ShownStep[] {
   const wanted = entry.find('working') ?? fallback;
   if (!wanted) return [];
-  return at(wanted, () => {
-    const formula = readFormula(wanted.text(), { numbers });
-    const own = numbers.working.find(({ id }) => id === wanted.text());
-    const last =
-      own ??
-      reckon({
-        ...{ id: 'answer', label: 'The answer', symbol: 'answer' },
-        ...{ formula, unit: unitOf(formula), source: 'geometry' },
-      });
-    return stepsTo(last, numbers).map(showStep);
-  });
+  return at(wanted, () => workingOf(wanted.text(), { numbers }).map(showStep));
 }
 
-function readQuestion(entry: YamlEntry, lesson: string, ground: QuestionGround): Question {
+function readQuestion(entry: YamlEntry, lesson: string, ground: QuestionGround): LessonQuestion {
   const kind = entry.get('kind').oneOf(['one', 'several', 'length']);
   // Before anything is asked for: a misspelled field is told by its own line.
   entry.only(
@@ -234,7 +224,7 @@ export function readQuestions(
   text: string,
   lesson: string,
   ground: QuestionGround,
-): readonly Question[] {
+): readonly LessonQuestion[] {
   const seen = new Set<string>();
   return readYaml(file, text)
     .items()

@@ -2,7 +2,8 @@ import type { Board, BitPoint, Guide, JointSpec, Pin } from '../../core/joint/ty
 import { planJoint } from '../../core/joint/planJoint.ts';
 import { SpecError } from '../../core/joint/checkSpec.ts';
 import { calculations } from './calculations/index.ts';
-import { type Numbers, numbersOfPlan } from './numbers.ts';
+import type { Numbers } from './numbers.ts';
+import { numbersOf } from './numbersOf.ts';
 import { type Calculated, type Setup, isJoint } from './setupKinds.ts';
 import { type YamlEntry, readYaml } from './yamlEntry.ts';
 
@@ -137,16 +138,6 @@ export function readSetup(entry: YamlEntry, base: Setup | undefined, setups: Set
   if (known === undefined) return readSpec(entry, base);
   if (base) entry.fail(`a joint can't be turned into another calculation, '${known}'`);
   return readCalculated(entry, known, undefined, setups);
-}
-
-/**
- * The numbers of a setup, worked out.
- * @throws TypeError, RangeError or SpecError for values that make no sense
- */
-export function numbersOf(setup: Setup): Numbers {
-  if (isJoint(setup)) return numbersOfPlan(planJoint(setup));
-  const found = calculations.get(setup.calculation)!.find(setup.values);
-  return { system: setup.system, ...found };
 }
 
 /**

@@ -1,26 +1,52 @@
 import type { Mm } from '../../core/length/mm.ts';
 import type { System } from '../../core/joint/types.ts';
+import type { Member } from '../../core/trial/trial.ts';
 import type { LengthUnit } from '../../core/length/parseLength.ts';
 import type { Sentence } from '../../core/working/sentence.ts';
+import type { DrawnSetup } from './drawnSetup.ts';
 
 /**
  * A question as a student meets it, with every number worked out: plain data that travels as
  * JSON. What is right and what each wrong answer means is in it; nothing has to be calculated to
  * mark it.
  */
-export type Question = ChoiceQuestion | LengthQuestion;
+export type Question =
+  ChoiceQuestion | LengthQuestion | OrderQuestion | FaultQuestion | RuleQuestion;
+
+/** The kinds that a lesson's own file asks. */
+export type LessonQuestion = ChoiceQuestion | LengthQuestion;
 
 /** Where in a lesson a question stands. */
 export const QUESTION_PARTS = ['prediction', 'example', 'on-your-own', 'self-check'] as const;
 export type QuestionPart = (typeof QUESTION_PARTS)[number];
 
 interface Asked {
-  /** `lesson/id@revision`: never used for another question. */
+  /** `lesson/id@revision`, or `template@revision:seed` of a made one: never used for another question. */
   readonly identity: string;
   readonly part: QuestionPart;
   readonly ask: Sentence;
   /** How the right answer comes about, with this question's numbers. */
   readonly working: readonly ShownStep[];
+  /** What a made question was made from, so that it can be made again. */
+  readonly made?: Made;
+  /** Steps that are worked out before the student's eyes, ahead of the answer; none where left out. */
+  readonly shown?: readonly ShownStep[];
+}
+
+/**
+ * How much of a made question is worked out for the student: all of it, all but one step, or
+ * nothing.
+ */
+export const LEVELS = ['example', 'blank', 'own'] as const;
+export type Level = (typeof LEVELS)[number];
+
+/** What `makeQuestion` needs to make the same question again. */
+export interface Made {
+  readonly template: string;
+  readonly revision: number;
+  readonly seed: number;
+  readonly system: System;
+  readonly level: Level;
 }
 
 /** One of several, or all that apply of several. */
@@ -40,9 +66,79 @@ export interface Choice {
   readonly misconception?: NamedMistake;
 }
 
+/** Steps to be put in order. */
+export interface OrderQuestion extends Asked {
+  readonly kind: 'order';
+  /** In the order in which they are shown, which is not the right one. */
+  readonly steps: readonly OrderStep[];
+  /** The right order, by the steps' ids. */
+  readonly order: readonly string[];
+  /** How many steps of the right order already stand in their places. */
+  readonly placed: number;
+}
+
+export interface OrderStep {
+  /** Unique in its question. */
+  readonly id: string;
+  readonly says: Sentence;
+  /** The steps that must be done before it, by their ids. */
+  readonly after: readonly string[];
+  /** Why it has to wait for them. */
+  readonly why: Sentence;
+  /** What whoever does it too soon has in mind. */
+  readonly misconception: NamedMistake;
+}
+
+/** One or more places of a drawing that are at fault; the list of its places serves as well. */
+export interface FaultQuestion extends Asked {
+  readonly kind: 'fault';
+  /** What is drawn: a joint as it was set up. */
+  readonly drawing: FaultDrawing;
+  /** The places that can be pointed at; `right` where the place is at fault. */
+  readonly choices: readonly Place[];
+}
+
+/** How a faulty joint is drawn: the row of holes seen on both boards, or a cut along a pin. */
+export interface FaultDrawing {
+  readonly view: 'row' | 'section';
+  readonly setup: DrawnSetup;
+}
+
+/** A place in a drawing, and in the list beside it. */
+export interface Place extends Choice {
+  readonly at: PlaceInDrawing;
+}
+
+/** One of the row's holes, counted from 0; or the depth of a board's holes, as its stop made it. */
+export type PlaceInDrawing =
+  | { readonly member: Member; readonly part: 'hole'; readonly hole: number }
+  | { readonly member: Member; readonly part: 'depth' };
+
 /** A length to be typed. */
-export interface LengthQuestion extends Asked {
+export interface LengthQuestion extends TypedLength {
   readonly kind: 'length';
+}
+
+/** A length to be read from a drawn rule, and typed. */
+export interface RuleQuestion extends TypedLength {
+  readonly kind: 'rule';
+  readonly rule: DrawnRule;
+}
+
+/** A rule with a line across it. */
+export interface DrawnRule {
+  /** Its finest division. */
+  readonly division:
+    | { readonly unit: 'in'; readonly denominator: 16 | 32 | 64 }
+    | { readonly unit: 'mm'; readonly step: 0.5 | 1 };
+  /** The stretch of it that is drawn, from the rule's end. */
+  readonly from: Mm;
+  readonly to: Mm;
+  /** Where the line to be read crosses it, from the rule's end. */
+  readonly line: Mm;
+}
+
+interface TypedLength extends Asked {
   readonly system: System;
   readonly right: Mm;
   /** How far from the right length still counts as right. */
@@ -81,8 +177,10 @@ export interface ShownStep {
 
 /** What a student answered, as it was given. */
 export type Given =
-  | { readonly kind: 'one' | 'several'; readonly choices: readonly string[] }
-  | { readonly kind: 'length'; readonly text: string; readonly unit: LengthUnit };
+  | { readonly kind: 'one' | 'several' | 'fault'; readonly choices: readonly string[] }
+  | { readonly kind: 'length' | 'rule'; readonly text: string; readonly unit: LengthUnit }
+  /** All steps by their ids, the first to be done first. */
+  | { readonly kind: 'order'; readonly steps: readonly string[] };
 
 /** What became of an answer. */
 export interface Marked {
@@ -94,7 +192,7 @@ export interface Marked {
 
 export interface Remark {
   readonly says: Sentence;
-  /** The choice that it is about, where it is about one of several. */
+  /** The choice, place or step that it is about, where it is about one of several. */
   readonly choice?: string;
   readonly misconception?: NamedMistake;
 }
