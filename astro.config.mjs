@@ -28,6 +28,10 @@ export default defineConfig({
       // Old school laptops and phones: light-dark() in the tokens is rewritten for them.
       cssTarget: ['chrome111', 'firefox114', 'safari16.4'],
     },
+    experimental: {
+      // A script names its worker from where it lies itself, in whatever folder the site is.
+      renderBuiltUrl: (_file, { hostType }) => (hostType === 'js' ? { relative: true } : undefined),
+    },
   },
   markdown: {
     syntaxHighlight: false,

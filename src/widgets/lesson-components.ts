@@ -1,3 +1,6 @@
+import ErrorsFigure from './errors-figure/ErrorsFigure.astro';
+import FitFigure from './fit-figure/FitFigure.astro';
+import GlueFigure from './glue-figure/GlueFigure.astro';
 import MoistureFigure from './moisture-figure/MoistureFigure.astro';
 import MovementFigure from './movement-figure/MovementFigure.astro';
 import PlanNumber from './plan-number/PlanNumber.astro';
@@ -36,7 +39,10 @@ import Step from './worked-example/Step.astro';
  */
 export const lessonComponents = {
   CompareTable,
+  ErrorsFigure,
+  FitFigure,
   ForInstructor,
+  GlueFigure,
   MoistureFigure,
   MovementFigure,
   PlanNumber,

@@ -1,3 +1,4 @@
+import { agreementOf } from './agreement.ts';
 import type { Calculation } from './calculation.ts';
 import { caseCornerOf } from './caseCorner.ts';
 import { clampsOf } from './clamps.ts';
@@ -19,6 +20,7 @@ export const calculations: ReadonlyMap<string, Calculation> = new Map([
   ['seasons', seasonsOf],
   ['rowMovement', rowMovementOf],
   ['odds', oddsOf],
+  ['agreement', agreementOf],
   ['withdrawal', withdrawalOf],
   ['caseCorner', caseCornerOf],
   ['clamps', clampsOf],

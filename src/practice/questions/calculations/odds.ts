@@ -43,10 +43,13 @@ export const oddsOf = calculation(
     return {
       ...named([
         ['pins', 'pins', positions.length, 'count'],
+        ['spacing', 'pitch', (plan.positions[1] ?? 0) - (plan.positions[0] ?? 0)],
+        ['margin', 'm', plan.positions[0] ?? 0],
         ['play', 'play', play, 'fine'],
         ['clearance', 'clearance', hole - pin, 'fine'],
         ['sigmaAlong', 'σ_along', rest.sigmaAlong, 'fine'],
         ['sigmaAcross', 'σ_across', rest.sigmaAcross, 'fine'],
+        ['flushTolerance', 'flush within', rest.flushTolerance, 'fine'],
         ['trials', 'trials', rest.trials, 'count'],
         ['probability', 'odds', found.probability, 'probability'],
         ['low', 'low', found.low, 'probability'],
