@@ -1,4 +1,4 @@
-import { diameterOfPin, fit, fitBands } from '../../../core/fit/fit.ts';
+import { diameterOfPin, fit, fitBands, unmeasuredPinUndersize } from '../../../core/fit/fit.ts';
 import { difference, quantity, quotient } from '../../../core/working/expression.ts';
 import { reckon, taken } from '../../../core/working/reckon.ts';
 import { named } from '../numbers.ts';
@@ -32,6 +32,7 @@ export const fitOf = calculation(
           ['hole', 'D', hole, 'caliper'],
           ['pin', 'd', pin, 'caliper'],
           ['pin.named', 'd_named', diameter],
+          ['pin.under', 'under its name', unmeasuredPinUndersize, 'fine'],
           ['goodFrom', 'good from', fitBands.goodFrom, 'fine'],
           ['goodTo', 'good to', fitBands.goodTo, 'fine'],
           // How far the clearance lies outside what is good: nothing where it is good.
