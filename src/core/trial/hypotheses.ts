@@ -359,19 +359,22 @@ function wood(seen: Signs, expected: Required<Signs>): readonly Hypothesis[] {
           ...(seen.rocks !== undefined && { rocks: seen.rocks }),
         },
       });
-      found.push({
-        code: 'out-of-square',
-        members,
-        size: mm(Math.abs(opening.start - opening.end)),
-        rarity: 0.1,
-        signs: {
-          ...expected,
-          opening:
-            opening.start > opening.end
-              ? { start: opening.start, end: mm(0) }
-              : { start: mm(0), end: opening.end },
-        },
-      });
+      // Out of square, it is open at one end more than at the other.
+      if (opening.start !== opening.end) {
+        found.push({
+          code: 'out-of-square',
+          members,
+          size: mm(Math.abs(opening.start - opening.end)),
+          rarity: 0.1,
+          signs: {
+            ...expected,
+            opening:
+              opening.start > opening.end
+                ? { start: opening.start, end: mm(0) }
+                : { start: mm(0), end: opening.end },
+          },
+        });
+      }
     }
   }
   if (openInMiddle === true || seen.rocks === true) {
