@@ -1,6 +1,6 @@
 import { dimensionRow } from '../drafting/dimension.ts';
 import type { Sheet } from '../drafting/ink.ts';
-import { LETTER_SIZE, type Label, labelBox } from '../drafting/label.ts';
+import { LETTER_SIZE, type Label, labelBox, textWidth } from '../drafting/label.ts';
 import { type Box, boxAround } from '../drafting/point.ts';
 import { type Unit, reading, shownReading, words } from '../drafting/reading.ts';
 import { DETAIL_WORDS, chooseDetails, drawDetail, markDetail } from './detail.ts';
@@ -47,7 +47,7 @@ export function arrangeTrialRow(row: TrialRow, width: number, unit: Unit | 'both
     return { each, center, bottom: center.y + radius + DETAIL_WORDS };
   });
   const name = (text: string, y: number): Label => ({
-    x: x(left),
+    x: Math.min(x(left), Math.max(2, width - 4 - textWidth(words(text), 'word'))),
     y,
     anchor: 'start',
     kind: 'word',
@@ -113,7 +113,7 @@ export function arrangeTrialRow(row: TrialRow, width: number, unit: Unit | 'both
       ...drawFigure(row.face, placeFace),
       ...(out?.strokes ?? []),
       ...details.flatMap(({ each, center }) => [
-        ...markDetail(each, placeFace, radius).strokes,
+        ...markDetail(each, placeFace, radius, 'under').strokes,
         ...drawDetail(each, row.face, scale, center, radius, unit).strokes,
       ]),
     ],
@@ -123,7 +123,7 @@ export function arrangeTrialRow(row: TrialRow, width: number, unit: Unit | 'both
       ...letters,
       ...(out?.labels ?? []),
       ...details.flatMap(({ each, center }) => [
-        ...markDetail(each, placeFace, radius).labels,
+        ...markDetail(each, placeFace, radius, 'under').labels,
         ...drawDetail(each, row.face, scale, center, radius, unit).labels,
       ]),
     ],

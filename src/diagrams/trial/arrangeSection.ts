@@ -215,7 +215,7 @@ export function arrangeTrialSection(
       ...shownRows.flatMap(({ strokes }) => strokes),
       ...(still
         ? details.flatMap(({ each, center }) => [
-            ...markDetail(each, place, radius).strokes,
+            ...markDetail(each, place, radius, 'over').strokes,
             ...drawDetail(each, rest, scale, center, radius, unit).strokes,
           ])
         : []),
@@ -231,7 +231,7 @@ export function arrangeTrialSection(
       ...shownRows.flatMap(({ labels }) => labels),
       ...(still
         ? details.flatMap(({ each, center }) => [
-            ...markDetail(each, place, radius).labels,
+            ...markDetail(each, place, radius, 'over').labels,
             ...drawDetail(each, rest, scale, center, radius, unit).labels,
           ])
         : []),

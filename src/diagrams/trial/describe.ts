@@ -28,7 +28,7 @@ export function describeTrial(
     verdictOf(outcome),
     say`The pin is ${dowel.length} long: ${mm(inA)} of it is in A and ${mm(inB)} in B.`,
     say`The hole in A is ${a.depth} deep and the hole in B ${b.depth}.`,
-    ...here.map((fault) => faultSays(fault, trial.pins.length)),
+    ...here.map((fault) => faultSays(fault, outcome)),
   ]
     .map((sentence) => plainText(sentence, unit))
     .join(' ');

@@ -36,8 +36,13 @@ export function chooseDetails(small: readonly SmallLength[], scale: number): rea
     });
 }
 
-/** The circle on the drawing that a detail enlarges, with its letter. */
-export function markDetail(chosen: Chosen, place: Place, radius: number): Dimensions {
+/** The circle on the drawing that a detail enlarges, with its letter over it or under it. */
+export function markDetail(
+  chosen: Chosen,
+  place: Place,
+  radius: number,
+  letter: 'over' | 'under',
+): Dimensions {
   const center = place(chosen.small.at);
   const around = Math.max(9, radius / chosen.times);
   return {
@@ -45,7 +50,7 @@ export function markDetail(chosen: Chosen, place: Place, radius: number): Dimens
     labels: [
       {
         x: center.x + around * 0.75 + 4,
-        y: center.y - around * 0.75 - 9,
+        y: center.y + (letter === 'over' ? -1 : 1) * (around * 0.75 + 9),
         anchor: 'start',
         kind: 'number',
         text: words(chosen.letter),

@@ -21,6 +21,9 @@ export interface Figure {
 /** From mm of the joint to px of the sheet. */
 export type Place = (point: Point) => Point;
 
+/** Pens that draw a line and fill nothing. */
+const LINES: readonly Pen[] = ['outline', 'hidden', 'thin', 'center', 'phantom'];
+
 export function hatchName(body: Body): string {
   return `${body.grain}${body.angle}`;
 }
@@ -111,8 +114,12 @@ export function drawThrough(figure: Figure, place: Place, window: Window): reado
         line(broken ? 'thin' : 'outline', [from, to]),
       ),
     ]),
-    ...figure.pieces.flatMap(({ pen, points, closed: whole }) =>
-      whole ? area(pen, points) : line(pen, points),
-    ),
+    ...figure.pieces.flatMap(({ pen, points, closed: whole }) => {
+      if (!whole) return line(pen, points);
+      // What is only a line has no edge where the window cuts it off.
+      return LINES.includes(pen)
+        ? line(pen, [...points, ...points.slice(0, 1)])
+        : area(pen, points);
+    }),
   ];
 }

@@ -196,17 +196,21 @@ export function trialRow(trial: Trial, plan: JointPlan, outcome: DryFit, seated:
     const { a, b } = trial.pins[worst]!;
     const [from, to] = [centerOf.a(a), centerOf.b(b)];
     const axis = Math.abs(to.x - from.x) >= Math.abs(to.y - from.y) ? 'x' : 'y';
-    const ends = [from[axis], to[axis]].toSorted((p, q) => p - q) as [number, number];
+    // The rims of the two holes, on one side: their middles lie in air.
+    const rim = (center: Point, hole: DrilledHole) => center[axis] + hole.diameter / 2;
+    const ends = [rim(from, a), rim(to, b)].toSorted((p, q) => p - q) as [number, number];
+    const [along, across] = [(from.x + to.x) / 2, (from.y + to.y) / 2];
+    const middle = (ends[0] + ends[1]) / 2;
     small.push({
       fault: 'misses',
       axis,
       from: ends[0],
       to: ends[1],
-      at: { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 },
+      at: axis === 'x' ? { x: middle, y: across } : { x: along, y: middle },
       text: reading((length) => `${length(ends[1] - ends[0])} apart`),
     });
   }
-  const off = outcome.faults.some(({ code }) => code === 'off-place');
+  const off = outcome.fits && outcome.faults.some(({ code }) => code === 'off-place');
   return {
     cut: {
       bodies: [

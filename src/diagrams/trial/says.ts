@@ -11,9 +11,12 @@ function pinsOf(fault: Fault, outOf: number): string {
     : `pins ${numbers.slice(0, -1).join(', ')} and ${last}`;
 }
 
-/** One fault as it is seen and felt, with its size. @param outOf the pins of the joint */
-export function faultSays(fault: Fault, outOf: number): Sentence {
+/** One fault of a joint as it is seen and felt, with its size. */
+export function faultSays(fault: Fault, outcome: DryFit): Sentence {
   const { size } = fault;
+  const outOf = outcome.pins.length;
+  // Boards that don't meet don't show yet how they would lie.
+  const met = !endingsOf(outcome).includes('refuses');
   const board = fault.member?.toUpperCase() ?? '';
   const at = pinsOf(fault, outOf);
   switch (fault.code) {
@@ -36,9 +39,9 @@ export function faultSays(fault: Fault, outOf: number): Sentence {
     case 'misses':
       return say`The holes miss each other: ${at} would have to move ${size} more than its play allows.`;
     case 'step':
-      return say`A step of ${size}: one show face stands proud of the other.`;
+      return say`A step of ${size}: one show face ${met ? 'stands' : 'would stand'} proud of the other.`;
     case 'off-place':
-      return say`The boards close ${size} out of place along the joint: their ends do not line up.`;
+      return say`The boards ${met ? 'close' : 'would close'} ${size} out of place along the joint: their ends do not line up.`;
   }
 }
 
