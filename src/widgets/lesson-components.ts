@@ -1,6 +1,8 @@
+import ClampsFigure from './clamps-figure/ClampsFigure.astro';
 import ErrorsFigure from './errors-figure/ErrorsFigure.astro';
 import FitFigure from './fit-figure/FitFigure.astro';
 import GlueFigure from './glue-figure/GlueFigure.astro';
+import JointDrawing from './joint-drawing/JointDrawing.astro';
 import MoistureFigure from './moisture-figure/MoistureFigure.astro';
 import MovementFigure from './movement-figure/MovementFigure.astro';
 import PlanNumber from './plan-number/PlanNumber.astro';
@@ -38,11 +40,13 @@ import Step from './worked-example/Step.astro';
  * ```
  */
 export const lessonComponents = {
+  ClampsFigure,
   CompareTable,
   ErrorsFigure,
   FitFigure,
   ForInstructor,
   GlueFigure,
+  JointDrawing,
   MoistureFigure,
   MovementFigure,
   PlanNumber,

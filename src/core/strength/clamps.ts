@@ -1,5 +1,5 @@
 import { mm, type Mm } from '../length/mm.ts';
-import { requirePositive, requireAtLeast } from '../trial/require.ts';
+import { requireAtLeast, requireCount, requirePositive } from '../trial/require.ts';
 import type { Source } from '../working/sources.ts';
 
 /** Where the rule comes from. */
@@ -75,5 +75,33 @@ export function clamps(input: ClampsInput): Clamps {
     force,
     forcePerClamp: force / count,
     rule: count === byReach ? 'reach' : count === byForce ? 'force' : 'at least two',
+  };
+}
+
+/** A number of clamps that someone chose, however many the rule asks for. */
+export interface SpreadClamps {
+  /** From one clamp to the next, and from the boards' ends to the first and last, mm. */
+  readonly spacing: Mm;
+  readonly fromEnd: Mm;
+  readonly forcePerClamp: number;
+  /** Glue line between two clamps that none of them presses, mm; at each end it is half of that. */
+  readonly gap: Mm;
+}
+
+/**
+ * A glue line of a length (mm) with a number of clamps spread evenly over it, against what
+ * `clamps` found for it. Throws a TypeError or a RangeError that names what is out of range.
+ *
+ * Source: `clampsSource` (common practice); force, geometry.
+ */
+export function spreadClamps(found: Clamps, length: Mm, count: number): SpreadClamps {
+  requirePositive('length', length);
+  requireCount('count', count, 1);
+  const spacing = mm(length / count);
+  return {
+    spacing,
+    fromEnd: mm(spacing / 2),
+    forcePerClamp: found.force / count,
+    gap: mm(Math.max(0, spacing - found.reach)),
   };
 }

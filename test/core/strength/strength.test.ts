@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { inches, mm } from '../../../src/core/length/mm.ts';
 import { caseCornerMoment } from '../../../src/core/strength/caseCornerMoment.ts';
-import { clamps } from '../../../src/core/strength/clamps.ts';
+import { clamps, spreadClamps } from '../../../src/core/strength/clamps.ts';
 import { frameMoment } from '../../../src/core/strength/frameMoment.ts';
 import { withdrawal } from '../../../src/core/strength/withdrawal.ts';
 
@@ -119,6 +119,18 @@ describe('clamps', () => {
 
   it('spreads at 45°: 90 mm of board and 20 mm of caul reach 220 mm of glue line', () => {
     expect(clamps(panel)).toMatchObject({ reach: 220, count: 5, spacing: 180, fromEnd: 90 });
+  });
+
+  it('leaves bare glue line between clamps that are too few, and none at the number that it asks for', () => {
+    const found = clamps(panel);
+    expect(spreadClamps(found, panel.length, found.count)).toMatchObject({
+      gap: 0,
+      spacing: found.spacing,
+      fromEnd: found.fromEnd,
+      forcePerClamp: found.forcePerClamp,
+    });
+    expect(spreadClamps(found, panel.length, 3)).toMatchObject({ spacing: 300, gap: 80 });
+    expect(() => spreadClamps(found, panel.length, 0)).toThrow('count');
   });
 
   it('asks for area times pressure, shared among the clamps', () => {
