@@ -74,7 +74,7 @@ describe('the questions of the content folder', () => {
     for (const question of questions) {
       for (const text of textsOf(question)) {
         expect(text, question.identity).not.toMatch(/[{}]|undefined|NaN|\b([a-z]{2,}) \1\b/i);
-        expect(text, question.identity).toMatch(/^[A-Z0-9≈]/);
+        expect(text, question.identity).toMatch(/^[A-Z0-9≈−]/);
       }
     }
   });
