@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { plainText } from '../../src/core/working/plainText.ts';
 import type { Sentence } from '../../src/core/working/sentence.ts';
-import type { NamedMistake, Question } from '../../src/practice/questions/types.ts';
+import type { LessonQuestion, NamedMistake } from '../../src/practice/questions/types.ts';
 import { filesIn, misconceptions, questions, setups, textOf } from '../practice/contentFiles.ts';
 
 interface WrongAnswer {
-  readonly question: Question;
+  readonly question: LessonQuestion;
   readonly misconception?: NamedMistake | undefined;
   readonly why: Sentence;
 }
@@ -19,7 +19,7 @@ const wrongAnswers = questions.flatMap((question): WrongAnswer[] =>
         .map(({ misconception, why }) => ({ question, misconception, why })),
 );
 
-function textsOf(question: Question): readonly string[] {
+function textsOf(question: LessonQuestion): readonly string[] {
   const sentences = [
     question.ask,
     ...(question.kind === 'length'
