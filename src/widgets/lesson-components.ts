@@ -12,6 +12,7 @@ import SelfCheck from './self-check/SelfCheck.astro';
 import ForInstructor from './shop-task/ForInstructor.astro';
 import ShopTask from './shop-task/ShopTask.astro';
 import SplitFigure from './split-figure/SplitFigure.astro';
+import StrengthFigure from './strength-figure/StrengthFigure.astro';
 import Term from './term/Term.astro';
 import CompareTable from './worked-example/CompareTable.astro';
 import Signs from './worked-example/Signs.astro';
@@ -57,5 +58,6 @@ export const lessonComponents = {
   Signs,
   SplitFigure,
   Step,
+  StrengthFigure,
   Term,
 };

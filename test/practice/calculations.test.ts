@@ -13,6 +13,7 @@ import {
   species,
   withdrawal,
 } from '../../src/core/index.ts';
+import { compareCorners, comparePull } from '../../src/core/strength/compare.ts';
 import { evaluate } from '../../src/core/working/expression.ts';
 import { calculations } from '../../src/practice/questions/calculations/index.ts';
 import { ContentError } from '../../src/practice/questions/contentError.ts';
@@ -62,6 +63,15 @@ three:
 pull:
   system: in
   withdrawal: { diameter: 3/8 in, engagement: 1 in, wood: 'maple, sugar (hard)', pinWood: 'birch, yellow', grain: side, thinGlue: false, clearance: 0.1 mm, grooved: false }
+shallow:
+  like: pull
+  withdrawal: { engagement: 1/2 in, grain: end, clearance: 0.2 mm, grooved: true }
+pulls:
+  system: in
+  comparedPull: { first: pull, second: shallow }
+cases:
+  system: in
+  comparedCorners: { firstDiameter: 3/8 in, firstDepth: 1/2 in, secondDiameter: 1/4 in, secondDepth: 5/8 in }
 case:
   system: in
   caseCorner: { diameter: 3/8 in, faceDepth: 1/2 in }
@@ -198,6 +208,39 @@ describe('numbers of a calculation are those of the core', () => {
     }
   });
 
+  test('two pins and two corners against each other', () => {
+    const pin = {
+      diameter: inches(3 / 8),
+      engagement: inches(1),
+      memberShear: 16.1,
+      dowelShear: 13,
+      grain: 'side',
+      clearance: mm(0.1),
+      grooved: false,
+    } as const;
+    const pulls = comparePull(pin, {
+      ...pin,
+      engagement: inches(1 / 2),
+      grain: 'end',
+      clearance: mm(0.2),
+      grooved: true,
+    });
+    if (!pulls.ok) throw new Error('neither is loose');
+    expect(value('pulls', 'ratio')).toBeCloseTo(pulls.ratios['pull']!, 9);
+    const factor = (of: string) => pulls.factors.find((each) => each.of === of)!.ratio;
+    expect(value('pulls', 'byDepth')).toBeCloseTo(factor('depth'), 9);
+    expect(value('pulls', 'byClearance')).toBeCloseTo(factor('clearance'), 9);
+    expect(value('pulls', 'byGrooves')).toBeCloseTo(factor('grooves'), 9);
+    expect(value('pulls', 'byWood')).toBeCloseTo(factor('grain'), 9);
+    const corners = compareCorners(
+      { diameter: inches(3 / 8), faceDepth: inches(1 / 2) },
+      { diameter: inches(1 / 4), faceDepth: inches(5 / 8) },
+    );
+    if (!corners.ok) throw new Error('these sizes were tested');
+    expect(value('cases', 'open')).toBeCloseTo(corners.ratios['open']!, 9);
+    expect(value('cases', 'closed')).toBeCloseTo(corners.ratios['closed']!, 9);
+  });
+
   it('has an example here of every calculation', () => {
     const used = [...setups.values()].flatMap((setup) =>
       isJoint(setup) ? [] : [setup.calculation],
@@ -218,6 +261,8 @@ describe('a number that is no ordinary length is written out for either reader',
     ['panel', 'force', '3844 lb', '17,100 N'],
     ['panel', 'pressure', '145 psi', '1 MPa'],
     ['panel', 'count', '5', '5'],
+    ['board', 'coefficient', '0.00353', '0.00353'],
+    ['pulls', 'byDepth', '0.54', '0.54'],
   ])('%s: %s', (name, of, inInches, metric) => {
     const [piece] = fillIn(`{${of}}`, { numbers: numbers(name) });
     expect(typeof piece === 'string' ? { in: piece, mm: piece } : piece).toEqual({

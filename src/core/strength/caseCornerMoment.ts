@@ -1,15 +1,12 @@
 import { atMost, inches, type Mm } from '../length/mm.ts';
 import { requirePositive } from '../trial/require.ts';
 import { say, type Sentence } from '../working/sentence.ts';
-import type { Source } from '../working/sources.ts';
+import { type Source, sources } from '../working/sources.ts';
 
 const newtonMetersPerPoundInch = 0.1129848290276167;
 
 /** Where the formulas come from. The moment's unit, pound-inches, is from memory. */
-export const caseCornerSource: Source = {
-  title: 'Zhang and Eckelman 1993, Forest Products Journal 43(6) 19–24, the abstract',
-  standing: 'read',
-};
+export const caseCornerSource: Source = sources['case-corner'];
 
 /** The sizes that were tested, mm. */
 export const caseCornerRange = {

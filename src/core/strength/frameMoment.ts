@@ -1,9 +1,9 @@
 import type { Mm } from '../length/mm.ts';
 import { requireAtLeast, requirePositive } from '../trial/require.ts';
-import type { Source } from '../working/sources.ts';
+import { type Source, sources } from '../working/sources.ts';
 
 /** Where the formula comes from: nobody looked it up. */
-export const frameMomentSource: Source = { title: 'Eckelman 1971', standing: 'from memory' };
+export const frameMomentSource: Source = sources['two-pin-frame'];
 
 /**
  * Bending moment, in newton-meters, at which a two-dowel frame joint gives way: the withdrawal

@@ -1,15 +1,12 @@
 import type { Mm } from '../length/mm.ts';
 import { requireAtLeast, requirePositive } from '../trial/require.ts';
-import type { Source } from '../working/sources.ts';
+import { type Source, sources } from '../working/sources.ts';
 
 const newtonsPerPound = 4.4482216152605;
 const poundsPerSquareInchInMegapascal = 145.03773773;
 
 /** Where the formula comes from. */
-export const withdrawalSource: Source = {
-  title: 'Eckelman 1969, quoted by Chen et al. 2019, BioResources 14(4) 9214',
-  standing: 'second-hand',
-};
+export const withdrawalSource: Source = sources['pull-of-a-pin'];
 
 export interface WithdrawalInput {
   /** Diameter of the dowel, mm, more than 0. */

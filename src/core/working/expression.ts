@@ -19,7 +19,8 @@ export type Expression =
   | {
       readonly op: 'root' | 'tangent' | 'roundUp' | 'size';
       readonly of: readonly [Expression];
-    };
+    }
+  | { readonly op: 'power'; readonly of: readonly [base: Expression, exponent: Expression] };
 
 type Operand = Expression | number;
 
@@ -66,6 +67,11 @@ export function root(of: Operand): Expression {
   return { op: 'root', of: [expression(of)] };
 }
 
+/** A pure number raised to a fixed power. */
+export function power(base: Operand, exponent: number): Expression {
+  return { op: 'power', of: [expression(base), expression(exponent)] };
+}
+
 /** The tangent of an angle in degrees. */
 export function tangent(of: Operand): Expression {
   return { op: 'tangent', of: [expression(of)] };
@@ -95,6 +101,8 @@ export function evaluate(formula: Expression): number {
       return Math.ceil(evaluate(formula.of[0]) - 1e-9);
     case 'size':
       return Math.abs(evaluate(formula.of[0]));
+    case 'power':
+      return evaluate(formula.of[0]) ** evaluate(formula.of[1]);
   }
   const values = formula.of.map(evaluate);
   switch (formula.op) {

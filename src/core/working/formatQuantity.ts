@@ -20,7 +20,7 @@ function alike(sign: string, decimals: number): Record<LengthUnit, Written> {
   return { in: written, mm: written };
 }
 
-const UNITS: Record<Exclude<OtherUnit, 'temperature'>, Record<LengthUnit, Written>> = {
+const UNITS: Record<Exclude<OtherUnit, 'temperature' | 'ratio'>, Record<LengthUnit, Written>> = {
   fine: {
     in: { times: 1000 * PER_INCH, sign: 'thousandths', decimals: 1 },
     mm: { times: 1000, sign: 'µm', decimals: 0 },
@@ -52,7 +52,6 @@ const UNITS: Record<Exclude<OtherUnit, 'temperature'>, Record<LengthUnit, Writte
     mm: { times: 100, sign: '%', decimals: 0 },
   },
   count: alike('', 5),
-  ratio: alike('', 5),
 };
 
 /** A number in a reader's unit: what it reads there, the sign of the unit, and how exactly it is written. */
@@ -69,6 +68,8 @@ export function inUnit(value: number, unit: OtherUnit, reader: LengthUnit): InUn
       ? { value: value * 1.8 + 32, sign: '°F', decimals: 0 }
       : { value, sign: '°C', decimals: 0 };
   }
+  // A ratio near one is never known to five figures; a change per percent of moisture needs them.
+  if (unit === 'ratio') return { value, sign: '', decimals: Math.abs(value) < 0.1 ? 5 : 3 };
   const { times, sign, decimals } = UNITS[unit][reader];
   return { value: value * times, sign, decimals };
 }
@@ -86,7 +87,9 @@ export function formatQuantity(value: number, unit: WorkingUnit, reader: LengthU
   if (unit === 'probability' && value > 0.99 && value < 1) return 'over 99 %';
   if (unit === 'probability' && value < 0.01 && value > 0) return 'under 1 %';
   const { value: shown, sign, decimals } = inUnit(value, unit, reader);
-  const text = number(shown, unit === 'ratio' || unit === 'count' ? 2 : decimals);
+  // In a sentence two places do, but for a change per percent of moisture, which they would hide.
+  const two = unit === 'count' || (unit === 'ratio' && decimals < 5);
+  const text = number(shown, two ? 2 : decimals);
   return sign === '' || sign === '°' ? `${text}${sign}` : `${text} ${sign}`;
 }
 

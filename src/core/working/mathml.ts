@@ -107,6 +107,8 @@ function expressionMathML(formula: Expression, style: MathStyle): string {
       );
     case 'root':
       return `<msqrt>${expressionMathML(formula.of[0], style)}</msqrt>`;
+    case 'power':
+      return `<msup>${bracketed(expressionMathML(formula.of[0], style))}${expressionMathML(formula.of[1], style)}</msup>`;
     case 'tangent':
       return row('<mi>tan</mi>', bracketed(expressionMathML(formula.of[0], style)));
     case 'roundUp':

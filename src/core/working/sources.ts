@@ -34,6 +34,15 @@ export const sources = {
     title: 'USDA Forest Products Laboratory, Wood Handbook, FPL-GTR-190 (2010)',
     standing: 'read',
   },
+  'pull-of-a-pin': {
+    title: 'Eckelman 1969, quoted by Chen et al. 2019, BioResources 14(4) 9214',
+    standing: 'second-hand',
+  },
+  'case-corner': {
+    title: 'Zhang and Eckelman 1993, Forest Products Journal 43(6) 19–24, the abstract',
+    standing: 'read',
+  },
+  'two-pin-frame': { title: 'Eckelman 1971', standing: 'from memory' },
   'softwood-standard': {
     title: 'American Softwood Lumber Standard, NIST PS 20; some sizes read, the rest from memory',
     standing: 'from memory',

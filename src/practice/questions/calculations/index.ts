@@ -2,6 +2,8 @@ import { agreementOf } from './agreement.ts';
 import type { Calculation } from './calculation.ts';
 import { caseCornerOf } from './caseCorner.ts';
 import { clampsOf } from './clamps.ts';
+import { comparedCornersOf } from './comparedCorners.ts';
+import { comparedPullOf } from './comparedPull.ts';
 import { equilibriumOf } from './equilibrium.ts';
 import { fitOf } from './fit.ts';
 import { glueRoomOf } from './glueRoom.ts';
@@ -22,6 +24,8 @@ export const calculations: ReadonlyMap<string, Calculation> = new Map([
   ['odds', oddsOf],
   ['agreement', agreementOf],
   ['withdrawal', withdrawalOf],
+  ['comparedPull', comparedPullOf],
   ['caseCorner', caseCornerOf],
+  ['comparedCorners', comparedCornersOf],
   ['clamps', clampsOf],
 ]);

@@ -1,0 +1,305 @@
+import type { Mm } from '../../core/length/mm.ts';
+import { arrowAt, dimensionRow } from '../drafting/dimension.ts';
+import type { Hatch, Sheet, Stroke } from '../drafting/ink.ts';
+import { type Label, textWidth } from '../drafting/label.ts';
+import { breakLine } from '../drafting/breakLine.ts';
+import { closed, open } from '../drafting/path.ts';
+import type { Point } from '../drafting/point.ts';
+import { type Reading, type Unit, reading, shownReading, words } from '../drafting/reading.ts';
+
+/** A pin in the wood that holds it. */
+export interface PinSpecimen {
+  readonly kind: 'pull' | 'corner';
+  readonly diameter: Mm;
+  /** Length of the pin in the wood. */
+  readonly depth: Mm;
+  readonly grooved: boolean;
+  /** The grain that the hole goes into; particleboard has none. */
+  readonly grain: 'end' | 'side' | 'none';
+}
+
+/** A rail's end with its two pins. */
+export interface FrameSpecimen {
+  readonly kind: 'frame';
+  readonly diameter: Mm;
+  readonly depth: Mm;
+  readonly grooved: boolean;
+  readonly spacing: Mm;
+  readonly edgeDistance: Mm;
+}
+
+export type Specimen = PinSpecimen | FrameSpecimen;
+
+/** What is compared: its name, and how many times the first the second is. */
+export interface Compared {
+  readonly name: string;
+  readonly ratio: number;
+}
+
+/** Half of the sheet for each specimen, px: its height, and room for numbers beside it. */
+const DRAWN = 190;
+const STUB = 26;
+
+function show(value: number, unit: Unit | 'both'): Reading {
+  return shownReading(
+    reading((length) => length(value)),
+    unit,
+  );
+}
+
+function rectangle(left: number, right: number, top: number, bottom: number): Point[] {
+  return [
+    { x: left, y: top },
+    { x: right, y: top },
+    { x: right, y: bottom },
+    { x: left, y: bottom },
+  ];
+}
+
+interface Part {
+  readonly strokes: readonly Stroke[];
+  readonly labels: readonly Label[];
+}
+
+function grooves(left: number, right: number, top: number, bottom: number, level: boolean): string {
+  return [0.25, 0.5, 0.75]
+    .map((part) =>
+      level
+        ? open([
+            { x: left, y: top + (bottom - top) * part },
+            { x: right, y: top + (bottom - top) * part },
+          ])
+        : open([
+            { x: left + (right - left) * part, y: top },
+            { x: left + (right - left) * part, y: bottom },
+          ]),
+    )
+    .join('');
+}
+
+/** A pin pulled out of its wood, or bent in a case's face, cut along its axis. */
+function drawPin(
+  one: PinSpecimen,
+  scale: number,
+  left: number,
+  top: number,
+  unit: Unit | 'both',
+): Part {
+  const face = top + 46;
+  const half = (one.diameter / 2) * scale;
+  const middle = left + 52;
+  const wide = Math.max(44, half * 2.2);
+  const end = face + one.depth * scale;
+  const bottom = top + DRAWN + 6;
+  const [l, r] = [middle - wide, middle + wide];
+  const low = breakLine({ x: r, y: bottom }, { x: l, y: bottom });
+  const rightSide = breakLine({ x: r, y: face }, { x: r, y: bottom });
+  const leftSide = breakLine({ x: l, y: bottom }, { x: l, y: face });
+  const pin = rectangle(middle - half, middle + half, face - STUB, end);
+  const depth = dimensionRow('y', r + 28, [
+    {
+      from: { along: face, feature: r },
+      to: { along: end, feature: middle + half },
+      text: show(one.depth, unit),
+      outside: 'after',
+    },
+  ]);
+  const pulled = one.kind === 'pull';
+  const arrowTip = { x: middle, y: top + 2 };
+  return {
+    strokes: [
+      {
+        pen: 'wood-b',
+        d: closed([{ x: l, y: face }, ...rightSide, ...low, ...leftSide]),
+        ...(one.grain !== 'none' && { hatch: one.grain === 'end' ? 'upright' : 'along' }),
+      },
+      { pen: 'thin', d: open([...rightSide, ...low, ...leftSide, { x: l, y: face }]) },
+      {
+        pen: 'outline',
+        d: open([
+          { x: l, y: face },
+          { x: r, y: face },
+        ]),
+      },
+      { pen: 'pin', d: closed(pin) },
+      ...(one.grooved
+        ? [
+            {
+              pen: 'thin',
+              d: grooves(middle - half, middle + half, face - STUB, end, false),
+            } as const,
+          ]
+        : []),
+      ...(pulled
+        ? ([
+            { pen: 'thin', d: open([{ x: middle, y: face - STUB }, arrowTip]) },
+            { pen: 'arrow', d: arrowAt(arrowTip, 0, -1) },
+          ] as const)
+        : []),
+      ...depth.strokes,
+    ],
+    labels: depth.labels,
+  };
+}
+
+/** A rail's end with two pins, from the front. */
+function drawFrame(
+  one: FrameSpecimen,
+  scale: number,
+  left: number,
+  top: number,
+  unit: Unit | 'both',
+): Part {
+  const half = (one.diameter / 2) * scale;
+  const edge = one.edgeDistance * scale;
+  const first = top + 10 + edge;
+  const second = first + one.spacing * scale;
+  const bottom = second + edge;
+  const end = left + 34;
+  const far = left + 84;
+  const break_ = breakLine({ x: far, y: first - edge }, { x: far, y: bottom });
+  const row = dimensionRow('y', far + 24, [
+    {
+      from: { along: first, feature: end },
+      to: { along: second, feature: end },
+      text: show(one.spacing, unit),
+      outside: 'after',
+    },
+    {
+      from: { along: second, feature: end },
+      to: { along: bottom, feature: far },
+      text: show(one.edgeDistance, unit),
+      outside: 'after',
+    },
+  ]);
+  const length = Math.min(30, one.depth * scale);
+  return {
+    strokes: [
+      {
+        pen: 'wood-a',
+        d: closed([
+          { x: end, y: first - edge },
+          ...break_,
+          { x: far, y: bottom },
+          { x: end, y: bottom },
+        ]),
+        hatch: 'along',
+      },
+      {
+        pen: 'outline',
+        d: open([
+          { x: far, y: first - edge },
+          { x: end, y: first - edge },
+          { x: end, y: bottom },
+          { x: far, y: bottom },
+        ]),
+      },
+      { pen: 'thin', d: open([...break_, { x: far, y: bottom }]) },
+      ...[first, second].flatMap((y): Stroke[] => [
+        { pen: 'pin', d: closed(rectangle(end - length, end, y - half, y + half)) },
+        ...(one.grooved
+          ? [{ pen: 'thin', d: grooves(end - length, end, y - half, y + half, true) } as const]
+          : []),
+      ]),
+      ...row.strokes,
+    ],
+    labels: row.labels,
+  };
+}
+
+/** One scale for both, so that they can be compared by eye. */
+export function scaleFor(all: readonly Specimen[]): number {
+  return Math.min(
+    4,
+    ...all.map((one) =>
+      one.kind === 'frame'
+        ? (DRAWN - 20) / (one.spacing + 2 * one.edgeDistance)
+        : Math.min((DRAWN - 66) / one.depth, 40 / one.diameter),
+    ),
+  );
+}
+
+/** A ratio as it is written: '1.24 times', and '1' for the first. */
+function times(ratio: number): string {
+  return ratio === 1 ? '1' : ratio.toFixed(2);
+}
+
+/**
+ * Two joints side by side at one scale, and under them how many times the first the second is,
+ * as bars. No force is ever shown.
+ */
+export function arrangeSpecimens(
+  [first, second]: readonly [Specimen, Specimen],
+  compared: readonly Compared[],
+  width: number,
+  unit: Unit | 'both',
+): Sheet {
+  const scale = scaleFor([first, second]);
+  const column = Math.min(width / 2, 300);
+  const parts = ([first, second] as const).map((one, i) =>
+    one.kind === 'frame'
+      ? drawFrame(one, scale, column * i, 30, unit)
+      : drawPin(one, scale, column * i, 30, unit),
+  );
+  const strokes: Stroke[] = parts.flatMap((part) => part.strokes);
+  const labels: Label[] = parts.flatMap((part) => part.labels);
+  ['first', 'second'].forEach((name, i) =>
+    labels.push({ x: column * i + 2, y: 13, anchor: 'start', kind: 'word', text: words(name) }),
+  );
+  const most = Math.max(1, ...compared.map(({ ratio }) => ratio));
+  const room = Math.min(width, 640) - 76 - textWidth(words('10.00'), 'number');
+  let y = 30 + DRAWN + 34;
+  compared.forEach(({ name, ratio }) => {
+    labels.push({ x: 2, y, anchor: 'start', kind: 'word', text: words(name) });
+    [1, ratio].forEach((value, i) => {
+      const top = y + 14 + i * 26;
+      const end = 64 + (room * value) / most;
+      const box = rectangle(64, end, top, top + 18);
+      strokes.push({ pen: i === 0 ? 'wood-b' : 'pin', d: closed(box) });
+      strokes.push({ pen: 'outline', d: closed(box) });
+      labels.push(
+        {
+          x: 2,
+          y: top + 9,
+          anchor: 'start',
+          kind: 'word',
+          text: words(i === 0 ? 'first' : 'second'),
+        },
+        { x: end + 7, y: top + 9, anchor: 'start', kind: 'number', text: words(times(value)) },
+      );
+    });
+    y += 88;
+  });
+  const hatches: Hatch[] = [
+    { name: 'along', grain: 'long', angle: 0 },
+    { name: 'upright', grain: 'long', angle: 90 },
+  ];
+  labels.push({
+    x: 2,
+    y,
+    anchor: 'start',
+    kind: 'word',
+    text: shownReading({ in: 'inches; ratios only', mm: 'millimeters; ratios only' }, unit),
+  });
+  return { width, height: y + 16, strokes, labels, hatches };
+}
+
+/** The comparison in sentences. */
+export function describeSpecimens(
+  pair: readonly [Specimen, Specimen],
+  compared: readonly Compared[],
+  unit: Unit,
+): string {
+  const one = (name: string, specimen: Specimen) =>
+    reading((length) => {
+      const say = (value: number) => `${length(value)} ${unit}`;
+      const pin = `${specimen.grooved ? 'a grooved' : 'a plain'} pin ${say(specimen.diameter)} thick, ${say(specimen.depth)} in the wood`;
+      return specimen.kind === 'frame'
+        ? `${name}: two of ${pin}, ${say(specimen.spacing)} apart, the lower ${say(specimen.edgeDistance)} from the rail's edge.`
+        : `${name}: ${pin}${specimen.grain === 'none' ? '' : `, in ${specimen.grain} grain`}.`;
+    })[unit];
+  const outcome = compared
+    .map(({ name, ratio }) => `${name}: the second is ${ratio.toFixed(2)} times the first.`)
+    .join(' ');
+  return `${one('First', pair[0])} ${one('Second', pair[1])} ${outcome} A comparison for learning, not a rating.`;
+}
