@@ -4,6 +4,15 @@ import { requireAtLeast, requireCount, requirePositive } from '../trial/require.
 /** A drop from a glue bottle's nozzle, mm³: from memory. Count yours into a spoon. */
 export const dropOfGlue = 50;
 
+/**
+ * Depth of a flute, mm, from its cross-section in mm²: a groove twice as wide as it is deep. The
+ * shape is from memory; pressed and milled flutes differ.
+ */
+export function fluteDepth(area: number): Mm {
+  requireAtLeast('area', area, 0);
+  return mm(Math.sqrt(area));
+}
+
 export interface GlueRoomInput {
   /** Diameter of the hole, mm, more than 0. */
   readonly hole: Mm;

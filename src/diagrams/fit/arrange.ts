@@ -133,7 +133,7 @@ export function arrangeFit(shapes: FitShapes, fit: Fit, width: number, unit: Uni
       { x: right.x, y: right.y + way * radius },
     ]),
   }));
-  const below = middle + Math.max(radius + 62, whole + 108);
+  const below = middle + Math.max(radius + 62, whole + 108) + (narrow ? 18 : 0);
   const bar = arrangeScale(fit, used, below, unit);
   const sizes = (
     [

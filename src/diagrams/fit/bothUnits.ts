@@ -7,6 +7,6 @@ import type { Unit } from '../drafting/reading.ts';
  * @example bothUnits(0.1, 'mm') // '100 µm (3.9 thousandths)'
  */
 export function bothUnits(length: number, reader: Unit): string {
-  const other = reader === 'in' ? 'mm' : 'in';
-  return `${formatQuantity(length, 'fine', reader)} (${formatQuantity(length, 'fine', other)})`;
+  const write = (unit: Unit) => formatQuantity(length, 'fine', unit).replace(' ', '\u00a0');
+  return `${write(reader)} (${write(reader === 'in' ? 'mm' : 'in')})`;
 }

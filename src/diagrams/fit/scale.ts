@@ -74,7 +74,7 @@ function asClearance({ of, from, to }: (typeof publishedRanges)[number]) {
 }
 
 /** The names that the ranges have in the drawing; the table beside it has them in full. */
-const SHORT_NAMES = ['Hoadley 1980, several thousandths', 'EN 205, thin glue line, both sides'];
+const SHORT_NAMES = ['Hoadley 1980', 'EN 205, both sides'];
 
 /**
  * The scale of clearances from `top` down: a ruler in either unit, the bands of verdicts between
@@ -96,11 +96,12 @@ export function arrangeScale(
   const other: Unit = unit === 'in' ? 'mm' : 'in';
   const upper = ruler(unit, x, bandTop, -1, narrow);
   const lower = ruler(other, x, bandBottom, 1, narrow);
-  const name = (reader: Unit) => (reader === 'in' ? 'thousandths of an inch' : 'micrometers');
+  const unitName = (reader: Unit) => (reader === 'in' ? 'thousandths of an inch' : 'micrometers');
 
   const beyond = clearance < SHOWN.from ? -1 : clearance > SHOWN.to ? 1 : 0;
   const at = x(Math.min(SHOWN.to, Math.max(SHOWN.from, clearance)));
-  const number = `clearance ${bothUnits(clearance, unit)}${beyond === 0 ? '' : ', off the scale'}`;
+  const name = beyond === 0 ? 'clearance' : 'clearance, off the scale:';
+  const number = bothUnits(clearance, unit);
   const edge = { from: at < width / 3, to: at > (2 * width) / 3 };
   // It points at the upper ruler from inside the band, clear of the band's name.
   const marker: Stroke = {
@@ -163,18 +164,23 @@ export function arrangeScale(
       marker,
     ],
     labels: [
-      label(edge.from ? 2 : edge.to ? width - 2 : at, top + 10, number, {
-        kind: 'number',
-        anchor: edge.from ? 'start' : edge.to ? 'end' : 'middle',
-      }),
-      label(left, top + 34, name(unit), { anchor: 'start' }),
+      // On a phone the number needs the whole width.
+      ...(narrow
+        ? [label(width / 2, top - 10, name), label(width / 2, top + 10, number, { kind: 'number' })]
+        : [
+            label(edge.from ? 2 : edge.to ? width - 2 : at, top + 10, `${name} ${number}`, {
+              kind: 'number',
+              anchor: edge.from ? 'start' : edge.to ? 'end' : 'middle',
+            }),
+          ]),
+      label(left, top + 34, unitName(unit), { anchor: 'start' }),
       ...upper.labels,
       ...BANDS.filter((band) => band !== starved).map((band) =>
-        label(middle(band), bandTop + 31, band.verdict),
+        label(middle(band), bandTop + 31, band.verdict, { kind: 'number' }),
       ),
       ...lower.labels,
       label(middle(starved), bandBottom + 40, starved.verdict),
-      label(left, bandBottom + 62, name(other), { anchor: 'start' }),
+      label(left, bandBottom + 62, unitName(other), { anchor: 'start' }),
       ...ranges.map((range) => range.label),
     ],
   };

@@ -10,9 +10,9 @@ import { type Unit, reading, shownReading, words } from '../drafting/reading.ts'
 import { GAP_WIDENED, type GlueShapes } from './geometry.ts';
 import { arrangeVolumes } from './volumes.ts';
 
-const NARROW = 620;
+const NARROW = 760;
 /** Room for the numbers left of the section, and wood on either side of the hole, px. */
-const MARGIN = 104;
+const MARGIN = 108;
 const WOOD = 36;
 /** How much is shown of A, px. */
 const STRIP = 46;
@@ -91,7 +91,7 @@ function drawSection(
     ...(pinEnd > 0.01 ? [span(0, pinEnd)] : []),
     ...(bottom - pinEnd > 0.01 ? [span(pinEnd, bottom, { set })] : []),
   ];
-  const dimensions = dimensionRow('y', left - 32, lengths);
+  const dimensions = dimensionRow('y', left - 40, lengths);
   // Neighbors too short for their numbers would set them on each other.
   const numbers = spread(dimensions.labels, 19);
 
@@ -135,7 +135,7 @@ function drawSection(
       { ...word(left + 17, y(shapes.far.y) - 22, 'B'), kind: 'letter', over: 'wood-b' },
       ...numbers,
       ...((bottom - pinEnd) * scale > 19
-        ? [word(axis, (y(pinEnd) + y(bottom)) / 2, 'end gap')]
+        ? [word(axis, (y(pinEnd) + y(bottom)) / 2, 'end gap', { kind: 'number' })]
         : []),
     ],
   };
@@ -210,16 +210,16 @@ export function arrangeGlue(
     : { x: section.right + 50 + radius, y: STRIP + radius };
   const across = drawAcross(shapes, center, radius);
   const volumes = narrow
-    ? arrangeVolumes(room, glue, { middle: 172, top: center.y + radius + 24 })
+    ? arrangeVolumes(room, glue, { middle: 146, top: center.y + radius + 24 })
     : arrangeVolumes(room, glue, {
         middle: Math.min(width - 150, center.x + radius + 250),
         top: 14,
       });
   // Beside the circle on a phone, else under it.
-  const notes = ['cut across;', 'gap around the pin', `drawn ${GAP_WIDENED} times as wide`].map(
+  const notes = ['cut across;', 'gap around the pin', `drawn ${GAP_WIDENED} times`, 'as wide'].map(
     (text, i) =>
       narrow
-        ? word(2 * radius + 44, center.y + 20 * (i - 1), text, { anchor: 'start' })
+        ? word(2 * radius + 44, center.y + 20 * (i - 1.5), text, { anchor: 'start' })
         : word(center.x, center.y + radius + 32 + 20 * i, text),
   );
   return {
@@ -227,7 +227,7 @@ export function arrangeGlue(
     height: Math.ceil(
       narrow
         ? volumes.bottom
-        : Math.max(section.bottom + 12, volumes.bottom, center.y + radius + 92),
+        : Math.max(section.bottom + 12, volumes.bottom, center.y + radius + 112),
     ),
     hatches: [
       { name: 'along', grain: 'long', angle: 90 },

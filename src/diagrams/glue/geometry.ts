@@ -1,4 +1,4 @@
-import type { GlueRoom, GlueRoomInput } from '../../core/fit/glueRoom.ts';
+import { type GlueRoom, type GlueRoomInput, fluteDepth } from '../../core/fit/glueRoom.ts';
 
 /** How much wider than life the gap around the pin is drawn: a hair's breadth would not show. */
 export const GAP_WIDENED = 10;
@@ -66,7 +66,7 @@ export function glueShapes(hole: GlueHole, room: GlueRoom): GlueShapes {
     tip,
     far: { y: real ? hole.limit : tip + MOST_WOOD, real },
     glueTop: glueTopOf(hole, room, pinEnd),
-    fluteDepth: Math.sqrt(hole.fluteArea),
+    fluteDepth: fluteDepth(hole.fluteArea),
     flutes: hole.flutes,
   };
 }

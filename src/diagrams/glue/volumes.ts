@@ -7,8 +7,8 @@ import { closed, open } from '../drafting/path.ts';
 import { words } from '../drafting/reading.ts';
 import { spread } from './arrange.ts';
 
-const HEIGHT = 200;
-const BAR = 42;
+const HEIGHT = 220;
+const BAR = 34;
 /** The bars' full height stands for a multiple of this, mm³. */
 const STEP = 500;
 
@@ -53,8 +53,8 @@ export function arrangeVolumes(
   const full = Math.ceil(Math.max(room.total, glue, 1) / STEP) * STEP;
   const floor = place.top + 30 + HEIGHT;
   const y = (volume: number) => floor - (volume / full) * HEIGHT;
-  const roomAt = place.middle - BAR - 6;
-  const glueAt = place.middle + 12;
+  const roomAt = place.middle - BAR - 4;
+  const glueAt = place.middle + 6;
   let filled = 0;
   const parts = ROOM_PARTS.filter(([id]) => room[id] > 0).map(([id, name]) => {
     const [from, to] = [filled, filled + room[id]];
@@ -63,7 +63,7 @@ export function arrangeVolumes(
   });
   const names = spread(
     parts.toReversed().map((part): Label => ({
-      x: roomAt - 22,
+      x: roomAt - 15,
       y: (part.from + part.to) / 2,
       anchor: 'end',
       kind: 'word',
@@ -74,7 +74,7 @@ export function arrangeVolumes(
   const held = Math.min(glue, room.total);
   const edge = y(room.total);
   const label = (text: string, at: number, more: Partial<Label> = {}): Label => ({
-    x: glueAt + BAR + 8,
+    x: glueAt + BAR + 6,
     y: at,
     anchor: 'start',
     kind: 'word',
@@ -106,8 +106,8 @@ export function arrangeVolumes(
         {
           pen: 'thin',
           d: open([
-            { x: roomAt - 18, y: names[i]!.y },
-            { x: roomAt - 3, y: (part.from + part.to) / 2 },
+            { x: roomAt - 12, y: names[i]!.y },
+            { x: roomAt - 2, y: (part.from + part.to) / 2 },
           ]),
         },
       ]),

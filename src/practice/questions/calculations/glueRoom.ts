@@ -1,5 +1,5 @@
 import { diameterOfPin } from '../../../core/fit/fit.ts';
-import { dropOfGlue, glueRoom } from '../../../core/fit/glueRoom.ts';
+import { dropOfGlue, fluteDepth, glueRoom } from '../../../core/fit/glueRoom.ts';
 import { mm } from '../../../core/length/mm.ts';
 import { planJoint } from '../../../core/joint/planJoint.ts';
 import {
@@ -62,11 +62,19 @@ export const glueRoomOf = calculation(
     const quarterPi = quotient(quantity('π', Math.PI, 'ratio'), 4);
     const step = (id: string, label: string, symbol: string, formula: WorkingStep['formula']) =>
       reckon({ id, label, symbol, formula, unit: 'volume', source: 'geometry' });
+    const section = (id: string, label: string, symbol: string, across: typeof D) =>
+      reckon({
+        ...{ id, label, symbol, unit: 'area', source: 'geometry' },
+        formula: product(quarterPi, across, across),
+      });
+    const holeArea = section('holeArea', 'Cross-section of the hole', 'A_hole', D);
+    // A pin larger than its hole is squeezed to it.
+    const pinArea = section('pinArea', 'Cross-section of the pin', 'A_pin', pin < hole ? d : D);
     const around = step(
       'around',
       'Room around the pin',
       'around',
-      product(quarterPi, greatest(difference(product(D, D), product(d, d)), 0), e),
+      product(difference(taken(holeArea), taken(pinArea)), e),
     );
     const inFlutes = step(
       'inFlutes',
@@ -78,13 +86,13 @@ export const glueRoomOf = calculation(
       'atEnd',
       'Room past the end of the pin',
       'end',
-      product(quarterPi, D, D, quantity('c', allowance)),
+      product(taken(holeArea), quantity('c', allowance)),
     );
     const inCone = step(
       'inCone',
       'Room in the point of the bit',
       'point',
-      quotient(product(quarterPi, D, D, quantity('tip', cone)), 3),
+      quotient(product(taken(holeArea), quantity('tip', cone)), 3),
     );
     const total = step(
       'total',
@@ -98,12 +106,11 @@ export const glueRoomOf = calculation(
       'over',
       greatest(difference(quantity('glue', glue, 'volume'), taken(total)), 0),
     );
-    const across = pin < hole ? d : D;
     const standsOff = reckon({
       id: 'standsOff',
       label: 'How far trapped glue holds the joint open',
       symbol: 'open by',
-      formula: least(quotient(taken(over), product(quarterPi, across, across)), e),
+      formula: least(quotient(taken(over), taken(pinArea)), e),
       source: 'geometry',
     });
     return {
@@ -116,6 +123,7 @@ export const glueRoomOf = calculation(
           ['cone', 'tip', cone],
           ['limit', `limit_${letter}`, plan[board].limit],
           ['fluteArea', 'flute', fluteArea, 'area'],
+          ['fluteDepth', 'flute depth', fluteDepth(fluteArea), 'caliper'],
           ['clearance', 'clearance', hole - pin, 'fine'],
           ['glue', 'glue', glue, 'volume'],
           ['flutes', 'flutes', n, 'count'],
@@ -123,7 +131,17 @@ export const glueRoomOf = calculation(
           ['room.drops', 'drops', Math.floor(total.result / dropOfGlue), 'count'],
         ],
         // Glue is trapped by a plain pin only.
-        [around, inFlutes, atEnd, inCone, total, over, ...(n === 0 ? [standsOff] : [])],
+        [
+          holeArea,
+          pinArea,
+          around,
+          inFlutes,
+          atEnd,
+          inCone,
+          total,
+          over,
+          ...(n === 0 ? [standsOff] : []),
+        ],
       ),
       errors: [],
     };
