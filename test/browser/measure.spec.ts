@@ -216,6 +216,14 @@ test.describe('what went wrong', () => {
     await expect(page.getByRole('alert')).toContainText('This link can’t be read');
   });
 
+  test('takes the joint from the bench', async ({ page }) => {
+    await open(page, bench);
+    await radio(page, 'Frame').check();
+    await page.getByRole('link', { name: /Find what went wrong/ }).click();
+    await expect(page.getByRole('heading', { level: 1 })).toHaveText('Measure and correct');
+    await expect(radio(page, 'Frame')).toBeChecked();
+  });
+
   test('keeps a size that can’t be read, and says so', async ({ page }) => {
     await open(page);
     await page.getByLabel('A step: one face stands proud').check();
