@@ -2,8 +2,6 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type JointPlan, type Mm, inches, mm, planJoint } from '../../src/core/index.ts';
 import type { Sheet } from '../../src/diagrams/drafting/ink.ts';
-import { labelBox } from '../../src/diagrams/drafting/label.ts';
-import { overlap } from '../../src/diagrams/drafting/point.ts';
 import type { Unit } from '../../src/diagrams/drafting/reading.ts';
 import { arrangeLayout } from '../../src/diagrams/layout/arrange.ts';
 import { layoutShapes } from '../../src/diagrams/layout/geometry.ts';
@@ -12,6 +10,7 @@ import { sectionShapes } from '../../src/diagrams/section/geometry.ts';
 import { arrangeStop } from '../../src/diagrams/stop/arrange.ts';
 import { stopShapes } from '../../src/diagrams/stop/geometry.ts';
 import { KINDS, absurdSpec, ordinaryJoint } from '../support/joints.ts';
+import { labelFaults } from '../support/labelFaults.ts';
 
 type Shown = Unit | 'both';
 
@@ -34,23 +33,6 @@ const THICKNESSES: readonly Mm[] = [
 const WIDTHS = [320, 640, 960];
 const UNITS: readonly Shown[] = ['in', 'mm', 'both'];
 
-/** Labels that stand on each other or run off the sheet, in words. */
-function faults(sheet: Sheet): string[] {
-  const boxes = sheet.labels
-    .filter((label) => label.text.in !== '')
-    .map((label) => ({ text: `${label.text.in}|${label.text.mm}`, box: labelBox(label) }));
-  const out: string[] = [];
-  boxes.forEach(({ text, box }, i) => {
-    if (box.left < -1 || box.right > sheet.width + 1 || box.top < 0 || box.bottom > sheet.height) {
-      out.push(`${text} runs off the sheet`);
-    }
-    for (const other of boxes.slice(i + 1)) {
-      if (overlap(box, other.box)) out.push(`${text} stands on ${other.text}`);
-    }
-  });
-  return out;
-}
-
 describe.each(Object.entries(DRAWINGS))('%s', (_, draw) => {
   test.each(KINDS)('%s: numbers stay apart and on the sheet', (kind) => {
     for (const thickness of THICKNESSES) {
@@ -58,7 +40,7 @@ describe.each(Object.entries(DRAWINGS))('%s', (_, draw) => {
         const plan = planJoint(ordinaryJoint(kind, system, thickness));
         for (const width of WIDTHS) {
           for (const unit of UNITS) {
-            const found = faults(draw(plan, width, unit));
+            const found = labelFaults(draw(plan, width, unit));
             expect(found, `${thickness} mm, ${system}, ${width} px, ${unit}`).toEqual([]);
           }
         }

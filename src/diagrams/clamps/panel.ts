@@ -73,8 +73,8 @@ function frameOf(panel: ClampedPanel, width: number, unit: Unit | 'both') {
     Math.max(...values.map((value) => textWidth(show(value, unit), 'number')));
   const upright = width < NARROW && length > 2 * edge;
   const [before, after] = upright
-    ? [52 + room(spread.spacing, spread.fromEnd), 44 + room(found.reach)]
-    : [8, 46 + room(boardWidth, caul)];
+    ? [52 + room(spread.spacing, spread.fromEnd), 44 + room(found.reach, caul)]
+    : [8, 28 + 1.5 * room(boardWidth, caul)];
   const free = width - before - after;
   const scale = upright
     ? Math.min(free / (2 * edge), LONGEST / length)
@@ -159,28 +159,48 @@ export function arrangePanel(panel: ClampedPanel, width: number, unit: Unit | 'b
 
   const [alongAxis, acrossAxis] = upright ? (['y', 'x'] as const) : (['x', 'y'] as const);
   const beside = upright ? ('before' as const) : ('over' as const);
-  const [first, second] = clamps;
   const bar = low - JAW - 6;
+  const [fromEnd, spacing] = [show(spread.fromEnd, unit), show(spread.spacing, unit)];
+  // From the end to the first clamp is half of what follows: said where there is room for both.
+  const apart = 0.75 * spread.spacing * scale;
+  const wide = textWidth(fromEnd, 'number');
+  const bothFit = upright
+    ? apart > 24
+    : apart > (wide + textWidth(spacing, 'number')) / 2 + 8 &&
+      spread.fromEnd * scale > wide - 2 * start;
+  const alone = clamps.length < 2;
+  const left = bothFit ? 0 : Math.floor((clamps.length - 1) / 2);
   const spaces: Span[] = [
-    {
-      from: { along: start, feature: low },
-      to: { along: x(first!), feature: bar },
-      text: show(spread.fromEnd, unit),
-      outside: beside,
-    },
-    ...(second === undefined
+    ...(bothFit || alone
+      ? [
+          {
+            from: { along: start, feature: low },
+            to: { along: x(clamps[0]!), feature: bar },
+            text: fromEnd,
+            outside: beside,
+          },
+        ]
+      : []),
+    ...(alone
       ? []
       : [
           {
-            from: { along: x(first!), feature: bar },
-            to: { along: x(second), feature: bar },
-            text: show(spread.spacing, unit),
+            from: { along: x(clamps[left]!), feature: bar },
+            to: { along: x(clamps[left + 1]!), feature: bar },
+            text: spacing,
             outside: beside,
           },
         ]),
   ];
   // Two short spans beside each other would write their numbers on top of one another.
-  const roomy = ((caul + boardWidth) / 2) * scale > 22;
+  const [boardText, caulText] = [boardWidth, caul].map((value) =>
+    textWidth(show(value, unit), 'number'),
+  ) as [number, number];
+  const caulInside = caul * scale >= caulText + 10;
+  const roomy = upright
+    ? boardText <
+      boardWidth * scale + (caulInside ? caul * scale - caulText : 2 * caul * scale + 40)
+    : ((caul + boardWidth) / 2) * scale > 22;
   const sizes: Span[] = [
     {
       from: { along: line, feature: end },
@@ -201,7 +221,8 @@ export function arrangePanel(panel: ClampedPanel, width: number, unit: Unit | 'b
         ]
       : []),
   ];
-  const whole = reaches.find(([from, to]) => from >= 0 && to <= length);
+  const inside = reaches.filter(([from, to]) => from >= 0 && to <= length);
+  const whole = inside[Math.floor(inside.length / 2)];
   const widest = Math.max(...sizes.map(({ text }) => textWidth(text, 'number')));
   const rows = [
     dimensionRow(alongAxis, bar - 24, spaces),
@@ -237,7 +258,10 @@ export function arrangePanel(panel: ClampedPanel, width: number, unit: Unit | 'b
     { name: 'even', grain: 'end', angle: -20, metal: true },
   ];
   const letter = (name: 'A' | 'B', side: -1 | 1): Label => ({
-    ...at(start + 16, y(side * boardWidth) - side * Math.min(18, (boardWidth * scale) / 2)),
+    ...at(
+      start + 16,
+      line + side * Math.max(13, boardWidth * scale - Math.min(18, (boardWidth * scale) / 2)),
+    ),
     anchor: 'middle',
     kind: 'letter',
     text: words(name),
@@ -249,7 +273,7 @@ export function arrangePanel(panel: ClampedPanel, width: number, unit: Unit | 'b
     hatches,
     strokes: [...strokes, ...rows.flatMap((row) => row.strokes)],
     labels: [
-      word(13, words('clamps in turn above the boards and below')),
+      word(13, words('clamps in turn above and below')),
       letter('A', -1),
       letter('B', 1),
       ...rows.flatMap((row) => row.labels),

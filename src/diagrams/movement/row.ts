@@ -272,7 +272,7 @@ export function arrangeRow(row: RowOfPins, width: number, unit: Unit | 'both'): 
         13,
         words(rail ? 'a rail on a stile, from the front' : 'a shelf on a side, from above'),
       ),
-      word(2, below, words(`dashes: damp, its change ${MAGNIFIED} times as large`)),
+      word(2, below, words(`dashes: damp, drawn ${MAGNIFIED} times`)),
       letter('A', (face + PIN_HALF + right) / 2 + 14, middle - SPAN / 4),
       letter('B', rail ? back + 22 : back + 14, middle - SPAN / 4),
       ...size.labels,

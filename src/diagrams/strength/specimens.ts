@@ -83,12 +83,13 @@ function drawPin(
   scale: number,
   left: number,
   top: number,
+  gap: number,
   unit: Unit | 'both',
 ): Part {
   const face = top + 46;
   const half = (one.diameter / 2) * scale;
-  const middle = left + 52;
-  const wide = Math.max(44, half * 2.2);
+  const middle = left + 40;
+  const wide = Math.max(34, half * 1.7);
   const end = face + one.depth * scale;
   const bottom = top + DRAWN + 6;
   const [l, r] = [middle - wide, middle + wide];
@@ -96,7 +97,7 @@ function drawPin(
   const rightSide = breakLine({ x: r, y: face }, { x: r, y: bottom });
   const leftSide = breakLine({ x: l, y: bottom }, { x: l, y: face });
   const pin = rectangle(middle - half, middle + half, face - STUB, end);
-  const depth = dimensionRow('y', r + 28, [
+  const depth = dimensionRow('y', r + gap, [
     {
       from: { along: face, feature: r },
       to: { along: end, feature: middle + half },
@@ -148,6 +149,7 @@ function drawFrame(
   scale: number,
   left: number,
   top: number,
+  gap: number,
   unit: Unit | 'both',
 ): Part {
   const half = (one.diameter / 2) * scale;
@@ -155,10 +157,10 @@ function drawFrame(
   const first = top + 10 + edge;
   const second = first + one.spacing * scale;
   const bottom = second + edge;
-  const end = left + 34;
-  const far = left + 84;
+  const end = left + 26;
+  const far = left + 56;
   const break_ = breakLine({ x: far, y: first - edge }, { x: far, y: bottom });
-  const row = dimensionRow('y', far + 24, [
+  const row = dimensionRow('y', far + gap, [
     {
       from: { along: first, feature: end },
       to: { along: second, feature: end },
@@ -172,7 +174,7 @@ function drawFrame(
       outside: 'after',
     },
   ]);
-  const length = Math.min(30, one.depth * scale);
+  const length = Math.min(24, one.depth * scale);
   return {
     strokes: [
       {
@@ -236,10 +238,12 @@ export function arrangeSpecimens(
 ): Sheet {
   const scale = scaleFor([first, second]);
   const column = Math.min(width / 2, 300);
+  // From the wood to the numbers beside it.
+  const gap = width < 340 ? 20 : 36;
   const parts = ([first, second] as const).map((one, i) =>
     one.kind === 'frame'
-      ? drawFrame(one, scale, column * i, 30, unit)
-      : drawPin(one, scale, column * i, 30, unit),
+      ? drawFrame(one, scale, column * i, 30, gap + 4, unit)
+      : drawPin(one, scale, column * i, 30, gap, unit),
   );
   const strokes: Stroke[] = parts.flatMap((part) => part.strokes);
   const labels: Label[] = parts.flatMap((part) => part.labels);
