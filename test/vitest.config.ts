@@ -6,6 +6,7 @@ export default getViteConfig({
   test: {
     dir: 'test',
     include: ['**/*.test.ts'],
+    setupFiles: ['test/support/properties.ts'],
     // Property tests try thousands of inputs, and the machine may be a slow one.
     testTimeout: 60_000,
   },

@@ -117,7 +117,7 @@ describe('every question of the content folder', () => {
     const typed = fc.oneof(
       fc.string(),
       fc
-        .tuple(fc.double({ min: 0, max: 200 }), fc.constantFrom('', ' in', ' mm'))
+        .tuple(fc.double({ min: 0, max: 200, noNaN: true }), fc.constantFrom('', ' in', ' mm'))
         .map(([number, unit]) => `${number}${unit}`),
     );
     const lengths = questions.filter((question) => question.kind === 'length');
