@@ -46,3 +46,8 @@ export { withdrawal } from './strength/withdrawal.ts';
 export { caseCornerMoment } from './strength/caseCornerMoment.ts';
 export { frameMoment } from './strength/frameMoment.ts';
 export { clamps } from './strength/clamps.ts';
+export { type Diagnosis, diagnose } from './trial/diagnose.ts';
+export type { Signs } from './trial/signs.ts';
+export { turnOverOffset } from './tools/turnOver.ts';
+export { type FitCount, type Readings, countFits, summarize } from './tools/readings.ts';
+export { type MeasuredTools, type ToolSet, measuredTools } from './tools/toolSet.ts';
