@@ -15,7 +15,7 @@ const CAP = 3.5;
 /** Odds as a learner counts them: so many of 100 tries. */
 export function ofHundred(probability: number): string {
   if (probability > 0 && probability < 0.005) return 'under 1';
-  if (probability > 0.995 && probability < 1) return 'over 99';
+  if (probability >= 0.995 && probability < 1) return 'over 99';
   return String(Math.round(100 * probability));
 }
 

@@ -197,10 +197,13 @@ describe('the plot of odds', () => {
   });
 
   it('counts in tries, and never rounds to sure what is not', () => {
-    expect([0, 0.004, 0.82, 0.996, 1].map(ofHundred)).toEqual([
+    expect([0, 0.004, 0.005, 0.82, 0.994, 0.995, 0.999, 1].map(ofHundred)).toEqual([
       '0',
       'under 1',
+      '1',
       '82',
+      '99',
+      'over 99',
       'over 99',
       '100',
     ]);
