@@ -89,7 +89,7 @@ function drawSection(
   const lengths = [
     ...(standsOff > 0.01 ? [span(-standsOff, 0, { caution: true })] : []),
     ...(pinEnd > 0.01 ? [span(0, pinEnd)] : []),
-    ...(bottom - pinEnd > 0.01 ? [span(pinEnd, bottom, { set })] : []),
+    ...(bottom - pinEnd > 0.01 ? [span(pinEnd, bottom, { set: set && standsOff === 0 })] : []),
   ];
   const dimensions = dimensionRow('y', left - 40, lengths);
   // Neighbors too short for their numbers would set them on each other.
