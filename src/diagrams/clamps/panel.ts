@@ -3,7 +3,7 @@ import type { Clamps, SpreadClamps } from '../../core/strength/clamps.ts';
 import { type Span, dimensionRow } from '../drafting/dimension.ts';
 import type { Hatch, Sheet, Stroke } from '../drafting/ink.ts';
 import { type Label, textWidth } from '../drafting/label.ts';
-import { closed, open } from '../drafting/path.ts';
+import { closed } from '../drafting/path.ts';
 import type { Point } from '../drafting/point.ts';
 import { type Reading, type Unit, reading, shownReading, words } from '../drafting/reading.ts';
 

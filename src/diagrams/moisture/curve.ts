@@ -48,7 +48,7 @@ export function curveAt(degrees: number): readonly (readonly [number, number])[]
  */
 export function arrangeCurve(air: Air, width: number, unit: Unit | 'both'): Sheet {
   const frame: Frame = { left: 40, right: width - 22, top: 96, bottom: 340 };
-  const { left, right, top, bottom } = frame;
+  const { left, right, bottom } = frame;
   const place = placeOn(frame);
   const show = (text: Reading) => shownReading(text, unit);
   const moisture = equilibriumMoisture(air.celsius, air.humidity);
