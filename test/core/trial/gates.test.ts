@@ -65,7 +65,7 @@ describe('Gates', () => {
       fc.property(
         pins,
         fc.boolean(),
-        fc.double({ min: 0.01, max: 0.2, noNaN: true }),
+        fc.double({ min: 0.005, max: 0.08, noNaN: true }),
         (found, mayTurn, flush) => {
           const positions = found.map((_, j) => 40 + 60 * j);
           const length = 80 + 60 * (found.length - 1);
