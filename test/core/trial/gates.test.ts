@@ -92,7 +92,7 @@ describe('Gates', () => {
           }
         },
       ),
-      { numRuns: 600 },
+      { numRuns: 1500 },
     );
     expect(through).toBeGreaterThan(50);
     expect(shutOut).toBeGreaterThan(10);
