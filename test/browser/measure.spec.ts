@@ -249,3 +249,17 @@ test.describe('without JavaScript', () => {
     ).toHaveCount(0);
   });
 });
+
+test('the trial run does its job with the tools that were measured', async ({ page }) => {
+  await open(page);
+  await field(page, 'Length of the bushing').fill('1 1/4');
+  await field(page, 'Length of the bushing').blur();
+  await open(page, `${site.base}/trial/`);
+  const card = page.getByRole('region', { name: 'Job card' });
+  await expect(card).toContainText('The shop’s guide');
+  await page.getByRole('checkbox', { name: /my own guide/ }).check();
+  await expect(card).toContainText('Your guide');
+  await expect(card).toContainText('1 1/4 in');
+  await page.getByRole('checkbox', { name: /my own guide/ }).uncheck();
+  await expect(card).toContainText('3/4 in');
+});

@@ -3,6 +3,7 @@ import { reckonTip } from '../joint/tip.ts';
 import type { JointKind, JointPlan, JointSpec, Pin, System } from '../joint/types.ts';
 import { inches, type Mm, mm } from '../length/mm.ts';
 import { stockPins } from '../stock/pins.ts';
+import type { MeasuredTools } from '../tools/toolSet.ts';
 import { classicMistakes } from './classicMistakes.ts';
 import type { DeviationCode } from './deviations.ts';
 import { type BenchSetup, type MemberSetup, soundSetup } from './drill.ts';
@@ -201,13 +202,29 @@ export const startStates: readonly StartState[] = [
 /**
  * The bench of a start state. Throws a RangeError for a kind in which the state does not show.
  * @param system the stock of the job, where the state does not bring its own
+ * @param tools someone's own guide, point and pins, which serve instead of the shop's as far as
+ *   they were measured; pins where they are of the size that the job takes
  */
-export function startSetup(start: StartState, kind: JointKind, system: System): BenchSetup {
+export function startSetup(
+  start: StartState,
+  kind: JointKind,
+  system: System,
+  tools?: MeasuredTools,
+): BenchSetup {
   if (!start.kinds.includes(kind)) {
     throw new RangeError(`start ${start.id} does not show in a joint of the kind ${kind}`);
   }
   const job = trialJob(kind, start.fixed?.system ?? system);
-  return start.set(soundSetup(planJoint({ ...job, ...start.fixed })));
+  const plan = planJoint({
+    ...job,
+    ...start.fixed,
+    guide: { ...job.guide, ...tools?.guide },
+    bit: { ...job.bit, ...(tools?.bit.point && { point: tools.bit.point }) },
+  });
+  const sound = soundSetup(plan);
+  const { diameter, measured } = tools?.pin ?? {};
+  const own = measured !== undefined && diameter === sound.pin.diameter;
+  return start.set(own ? { ...sound, pin: { ...sound.pin, measured } } : sound);
 }
 
 /** What a link to the trial run asks for. */

@@ -10,6 +10,7 @@ import {
   startStates,
   withoutStop,
 } from '../../core/trial/startStates.ts';
+import type { MeasuredTools } from '../../core/tools/toolSet.ts';
 import type { Member } from '../../core/trial/trial.ts';
 import type { Ending } from '../../diagrams/trial/says.ts';
 
@@ -30,6 +31,7 @@ export class Run {
   #system = $state<System>('in');
   #setup = $state.raw<BenchSetup>(startSetup(startOf('sound'), 'corner', 'in'));
   #changed = $state(false);
+  #tools = $state.raw<MeasuredTools | undefined>();
   /** Collars as they were before they were taken off, so that going back loses nothing. */
   #collars: Partial<Record<Member, Mm>> = {};
   stage = $state<Stage>('set up');
@@ -76,10 +78,26 @@ export class Run {
     this.#start = start;
     this.#kind = kind;
     this.#system = system;
-    this.#setup = startSetup(start, kind, system);
+    this.#setup = startSetup(start, kind, system, this.#tools);
     this.#collars = {};
     this.#changed = false;
     this.#undrill();
+  }
+
+  /** True while the reader's own tools serve instead of the shop's. */
+  get ownTools(): boolean {
+    return this.#tools !== undefined;
+  }
+
+  /**
+   * Takes the reader's own tools for the job, or with nothing given the shop's again; the job
+   * starts over. False where the job can't be done with them: then nothing changes.
+   */
+  takeTools(tools: MeasuredTools | undefined): boolean {
+    if (!startSetup(this.#start, this.#kind, this.#system, tools).plan.ok) return false;
+    this.#tools = tools;
+    this.begin(this.#start, this.#kind, this.#system);
+    return true;
   }
 
   /** Another start: in the joint at hand where it shows there. */

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { drill, dryFit } from '../../../src/core/index.ts';
+import { drill, dryFit, mm } from '../../../src/core/index.ts';
 import { deviationsOf } from '../../../src/core/trial/deviations.ts';
 import {
   decodeStart,
@@ -123,5 +123,20 @@ describe('a link to a start', () => {
     const decoded = decodeStart(link);
     expect(decoded).toMatchObject({ ok: false });
     if (!decoded.ok) expect(decoded.reason).toMatch(/^This link can't be read: .+\. Choose .+\.$/);
+  });
+
+  test('takes someone’s own guide, point and pins as far as they were measured', () => {
+    const tools = {
+      guide: { bushing: mm(31), offset: mm(-0.4) },
+      bit: { point: { kind: 'square' } },
+      pin: { diameter: mm(8), measured: mm(7.92) },
+    } as const;
+    const { plan, pin } = startSetup(startOf('sound'), 'corner', 'mm', tools);
+    expect(plan.spec.guide).toMatchObject({ bushing: 31, standoff: 2, offset: -0.4 });
+    expect(plan.spec.bit.tip).toBe(0);
+    expect(plan.a.stop).toBe(31 + 2 + plan.a.holeDepth);
+    expect(pin).toEqual({ ...plan.pin, measured: 7.92 });
+    const inch = startSetup(startOf('sound'), 'corner', 'in', tools);
+    expect(inch.pin.measured).toBeUndefined();
   });
 });
