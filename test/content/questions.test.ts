@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { plainText } from '../../src/core/working/plainText.ts';
 import type { Sentence } from '../../src/core/working/sentence.ts';
 import type { LessonQuestion, NamedMistake } from '../../src/practice/questions/types.ts';
+import { templates } from '../../src/practice/made/index.ts';
 import { filesIn, misconceptions, questions, setups, textOf } from '../practice/contentFiles.ts';
 
 interface WrongAnswer {
@@ -92,13 +93,24 @@ describe('the questions of the content folder', () => {
 
 describe('misconceptions and setups', () => {
   it('are all in use, but for what marking gives by itself', () => {
-    const used = new Set(wrongAnswers.map(({ misconception }) => misconception?.id));
+    const used = new Set([
+      ...wrongAnswers.map(({ misconception }) => misconception?.id),
+      // A right one of several names what whoever leaves it out has in mind.
+      ...questions.flatMap((question) =>
+        question.kind === 'length'
+          ? []
+          : question.choices.map(({ misconception }) => misconception?.id),
+      ),
+      ...templates.flatMap((template) => template.misconceptions),
+    ]);
     for (const id of misconceptions.keys()) {
       if (id !== 'wrong-unit') expect(used, id).toContain(id);
     }
     const content = [
       ...filesIn('content/questions', '.yaml'),
       ...filesIn('content/lessons', '.mdx'),
+      // One setup may be made from another.
+      'content/setups.yaml',
     ]
       .map(textOf)
       .join('\n');

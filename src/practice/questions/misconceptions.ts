@@ -1,3 +1,4 @@
+import { WRONG_UNIT } from './wrongUnit.ts';
 import { readYaml } from './yamlEntry.ts';
 
 /** A mistake that learners make again and again, by name. */
@@ -11,12 +12,6 @@ export interface Misconception {
 
 /** content/misconceptions.yaml, read. */
 export type Misconceptions = ReadonlyMap<string, Misconception>;
-
-/**
- * The one mistake that marking itself finds in any length: the right number in the wrong unit.
- * It has to be in the file like all the others.
- */
-export const WRONG_UNIT = 'wrong-unit';
 
 /** @throws ContentError with file and line */
 export function readMisconceptions(file: string, text: string): Misconceptions {

@@ -4,7 +4,7 @@ import { type Expression, evaluate } from '../../core/working/expression.ts';
 import type { Sentence } from '../../core/working/sentence.ts';
 import { fillIn, pieceOf } from './fillIn.ts';
 import { FormulaError, type FormulaNumbers, readFormula, unitOf } from './formula.ts';
-import { type Misconceptions, WRONG_UNIT } from './misconceptions.ts';
+import type { Misconceptions } from './misconceptions.ts';
 import type { Numbers } from './numbers.ts';
 import type { Setup } from './setupKinds.ts';
 import { type Setups, changedNumbers, numbersAt, readSetup } from './setups.ts';
@@ -19,7 +19,9 @@ import {
   QUESTION_PARTS,
   type ShownStep,
 } from './types.ts';
+import { USUAL_TOLERANCE } from './usualTolerance.ts';
 import { workingOf } from './workingOf.ts';
+import { WRONG_UNIT } from './wrongUnit.ts';
 import { type YamlEntry, readYaml } from './yamlEntry.ts';
 
 /** What questions are made from, besides their own file. */
@@ -27,9 +29,6 @@ export interface QuestionGround {
   readonly setups: Setups;
   readonly misconceptions: Misconceptions;
 }
-
-/** How far off a typed length may be, where a question doesn't say: a shop step. */
-const USUAL_TOLERANCE = { in: mm(25.4 / 64), mm: mm(0.5) } as const;
 
 /** Runs what may find a fault in a formula, and reports that at the entry it stands in. */
 function at<Value>(entry: YamlEntry, read: () => Value): Value {
