@@ -24,6 +24,13 @@ export function withMore(numbers: Numbers, more: readonly NamedNumber[]): Number
   };
 }
 
+/** The same numbers, and a step that is reckoned from them. */
+export function withStep(numbers: Numbers, step: WorkingStep): Numbers {
+  const { id, symbol, result, unit } = step;
+  const more = withMore(numbers, [[id, symbol, result, unit]]);
+  return { ...more, working: [...more.working, step] };
+}
+
 /** The same numbers, refused: a draft with them is passed over. */
 export function passedOver(numbers: Numbers, reason: string): Numbers {
   return { ...numbers, errors: [...numbers.errors, reason] };

@@ -64,7 +64,7 @@ function typed(draft: LengthDraft | RuleDraft, key: string, level: Level) {
     steps,
     ask: `One step is left blank. ${label} (${symbol.replace('_', ' ')}): what does it come to?`,
     why: `${label}: {${blank}}. It is the next step toward the answer.`,
-    hint: 'The steps above give you every number that this one needs.',
+    hint: 'Every number that this step needs is given, or worked out above.',
     mistakes: blanks[blank]!,
   };
 }

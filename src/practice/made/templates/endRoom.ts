@@ -118,10 +118,10 @@ export const gapThatStays: Template = {
       setup: spec,
       numbers,
       situation:
-        'The holes came out too shallow: {hole.a} in A and {hole.b} in B. The pin is {pin.length} long. It was meant to have {allowance} of free depth in each hole.',
+        'The holes came out too shallow: the one in A is {hole.a} deep, the one in B {hole.b}. The pin is {pin.length} long. It was meant to have {allowance} of free depth in each hole.',
       ask: 'Pushed together dry, how wide a gap stays between the boards?',
       answer: 'gap',
-      why: 'The pin goes to the bottom of both holes, {both} in all. What is left of its {pin.length} holds the boards apart.',
+      why: 'The pin goes to the bottom of both holes, which together are {both} deep. What is left of its {pin.length} holds the boards apart.',
       hint: 'The pin stops at the bottom of both holes. How much of it finds no room?',
       mistakes: [
         {

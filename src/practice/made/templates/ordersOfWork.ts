@@ -1,13 +1,14 @@
 import { about, jointOf } from '../joints.ts';
 import type { DraftStep, Template } from '../template.ts';
 
+const FIRST_OF_ALL: DraftStep = {
+  id: 'manual',
+  says: "Put on eye protection, and read what the drill's manual says about changing bits.",
+  why: 'Every drill has its own rules, and they come before anything is touched.',
+  misconception: 'hurry-with-the-drill',
+};
+
 const AT_THE_DRILL: readonly DraftStep[] = [
-  {
-    id: 'manual',
-    says: "Put on eye protection, and read what the drill's manual says about changing bits.",
-    why: 'Every drill has its own rules, and they come before anything is touched.',
-    misconception: 'hurry-with-the-drill',
-  },
   {
     id: 'power-off',
     says: 'Take the battery out, or pull the plug.',
@@ -61,7 +62,8 @@ export const orderAtTheDrill: Template = {
       ...about(spec),
       situation: 'You are to drill board B, which is {b.thickness} thick, through your guide.',
       ask: 'Put the steps in order.',
-      steps: draws.some(AT_THE_DRILL, draws.whole(4, 6)),
+      // Eye protection and the manual come first, whatever is left out.
+      steps: [FIRST_OF_ALL, ...draws.some(AT_THE_DRILL, draws.whole(3, 5))],
     };
   },
 };
@@ -81,7 +83,7 @@ const AT_THE_BENCH: readonly DraftStep[] = [
   },
   {
     id: 'split',
-    says: 'Split its length between A and B.',
+    says: "Split the pin's length between A and B.",
     why: 'Until the pin is chosen there is no length to split.',
     misconception: 'set-before-the-choice',
   },

@@ -12,7 +12,7 @@ export const otherEnd: Template = {
   lesson: 'faces-edges-ends-and-marks',
   joints: ['corner', 'tee'],
   kind: 'length',
-  misconceptions: ['mirrored-the-row', 'marked-the-edge-of-it'],
+  misconceptions: ['mirrored-the-row', 'place-for-distance'],
   draft(draws, system) {
     const spec = jointOf(draws, draws.pick(['corner', 'tee']), system);
     const mark = steps(system, draws.whole(12, 44), 5 * draws.whole(4, 14));
@@ -55,7 +55,7 @@ export const otherEnd: Template = {
           why: '{this} is what the rule showed on both boards. From the reference edge it is another number on B.',
         },
         {
-          misconception: 'marked-the-edge-of-it',
+          misconception: 'place-for-distance',
           of: 'from',
           why: '{this} is where the hole in B is. How far is that from the hole in A?',
         },

@@ -67,7 +67,7 @@ export const readTheRule: Template = {
       situation: `The smallest marks of this rule are {division} apart.`,
       ask: 'What does it read at the line?',
       answer: 'line',
-      why: 'The last number before the line stands for {number}. The line is {marks} small marks beyond it, {past} in all.',
+      why: 'The last number before the line stands for {number}. The line is {marks} small marks beyond it: {past}.',
       hint: 'Find the last number before the line. Then count the small marks from there to the line.',
       mistakes: [
         {

@@ -20,24 +20,31 @@ export const turnedOver: Template = {
     const offset = draws.pick(OFFSETS[system]);
     const turned = draws.pick(['one', 'one', 'none']);
     const joint = jointOf(draws, draws.pick(['edge', 'frame']), system);
-    const { setup, numbers } = about({ ...joint, guide: { ...joint.guide, offset } });
+    // No errors along the row: only the guide is off.
+    const none = mm(0);
+    const setup = {
+      calculation: 'agreement',
+      system,
+      values: { joint, secondFarther: none, thirdNearer: none, guideOff: offset },
+    };
+    const { numbers } = about(setup);
     const step = {
-      id: 'twice',
-      of: 'twice',
-      why: "One hole is {guide.offset} off to one side of the middle. In the board that was turned over it is off to the other side. The faces differ by {twice}, twice the guide's error.",
+      id: 'proud',
+      of: 'proud',
+      why: "One hole is {guideOff} off to one side of the middle. In the board that was turned over it is off to the other side. The faces differ by {proud}, twice the guide's error.",
     };
     const once = {
       id: 'once',
-      of: 'guide.offset',
+      of: 'guideOff',
       misconception: 'offset-counts-once',
-      why: '{this} is how far one hole is off. The other is off too: to the other side if its board was turned over, to the same side if not.',
+      why: '{this} is how far one hole is off. The other one is off as well: to the other side where its board was turned over, to the same side where it was not.',
     };
     const flush = { id: 'flush', says: 'None: the faces are flush.' };
     return {
       kind: 'one',
       setup,
-      numbers: withMore(numbers, [['twice', '2 offset', 2 * offset]]),
-      situation: `Your guide drills {guide.offset} off the middle of a board {a.thickness} thick. A was drilled with the guide against its marked face. ${
+      numbers: withMore(numbers, [['a.thickness', 't', joint.a.thickness]]),
+      situation: `Your guide drills {guideOff} off the middle of a board {a.thickness} thick. A was drilled with the guide against its marked face. ${
         turned === 'one'
           ? 'B was turned over: there the guide lay against the other face.'
           : 'So was B.'
@@ -64,9 +71,10 @@ export const turnedOver: Template = {
               {
                 ...flush,
                 right: true,
-                why: 'Both holes are off the middle by {guide.offset}, and to the same side. Nothing of it shows in the joint.',
+                why: 'Both holes are off the middle by {guideOff}, and to the same side. Nothing of it shows in the joint.',
               },
             ],
+      working: turned === 'one' ? 'proud' : 'inA',
     };
   },
 };
