@@ -94,30 +94,30 @@ function near(length: Mm, other: number, tolerance: Mm): boolean {
   return Math.abs(length - other) <= tolerance + 1e-6;
 }
 
+/**
+ * The same number in the unit that it was not read in: 12.2 typed as inches where millimeters were
+ * meant, or 0.48 as millimeters.
+ */
+function inOtherUnit(text: string, length: Mm, unit: LengthUnit): Mm {
+  const other = parseLength(text, unit === 'in' ? 'mm' : 'in');
+  // Where the text names its unit, both readings are the same: only metric names have an m in them.
+  const named = other.ok && Math.abs(other.mm - length) < 1e-9;
+  const readAs = !named ? unit : /m/i.test(text) ? 'mm' : 'in';
+  return mm(readAs === 'in' ? length / 25.4 : length * 25.4);
+}
+
 function markLength(
   question: LengthQuestion | RuleQuestion,
   text: string,
   unit: LengthUnit,
 ): Marked {
-  const parsed = parseLength(text.replace(/^\s*≈/, ''), unit);
+  const typed = text.replace(/^\s*≈/, '');
+  const parsed = parseLength(typed, unit);
   if (!parsed.ok) return { verdict: 'unreadable', remarks: [{ says: [parsed.reason] }] };
   const length = parsed.mm;
   const { right, tolerance } = question;
   if (near(length, right, tolerance)) {
     return { verdict: 'right', remarks: [{ says: question.why }] };
-  }
-  // 12.2 typed as inches where millimeters were meant, or 0.48 as millimeters.
-  const otherUnit = [length / 25.4, length * 25.4].find((each) => near(mm(each), right, tolerance));
-  if (otherUnit !== undefined) {
-    return {
-      verdict: 'wrong',
-      remarks: [
-        {
-          says: say`The number is right, but as it stands it means ${length}. Type the unit after the number, as in 1/2 in or 13 mm.`,
-          misconception: question.wrongUnit,
-        },
-      ],
-    };
   }
   const [closest] = question.mistakes
     .filter((mistake) => near(length, mistake.length, tolerance))
@@ -126,6 +126,17 @@ function markLength(
     return {
       verdict: 'wrong',
       remarks: [{ says: closest.why, misconception: closest.misconception }],
+    };
+  }
+  if (near(inOtherUnit(typed, length, unit), right, tolerance)) {
+    return {
+      verdict: 'wrong',
+      remarks: [
+        {
+          says: say`The number is right, but as it stands it means ${length}. Type the unit after the number, as in 1/2 in or 13 mm.`,
+          misconception: question.wrongUnit,
+        },
+      ],
     };
   }
   return {

@@ -178,6 +178,7 @@ export interface ShownStep {
 /** What a student answered, as it was given. */
 export type Given =
   | { readonly kind: 'one' | 'several' | 'fault'; readonly choices: readonly string[] }
+  /** What was typed, and the unit that is assumed where it names none; with a rule, the rule's own. */
   | { readonly kind: 'length' | 'rule'; readonly text: string; readonly unit: LengthUnit }
   /** All steps by their ids, the first to be done first. */
   | { readonly kind: 'order'; readonly steps: readonly string[] };

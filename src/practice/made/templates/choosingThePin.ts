@@ -84,12 +84,15 @@ export const pinDiameter: Template = {
   },
 };
 
+/** True where the table refuses a pin, and not the depth of the boards. */
+function refusedByTable({ reason }: ConsideredPin): boolean {
+  return /^Too (thick|thin)/.test(plainText(reason, 'in'));
+}
+
 /** What somebody has in mind who misjudges a pin. */
 function misjudged({ reason, verdict }: ConsideredPin): string {
   if (verdict !== 'rejected') return 'only-one-pin-serves';
-  const says = plainText(reason, 'in');
-  if (says.startsWith('Too thick')) return 'thickest-pin';
-  return says.startsWith('Too thin') ? 'thin-pin-is-safe' : 'longer-pin-holds-more';
+  return plainText(reason, 'in').startsWith('Too thick') ? 'thickest-pin' : 'thin-pin-is-safe';
 }
 
 /** Which of these pins can't be used? */
@@ -99,22 +102,20 @@ export const pinsThatDontFit: Template = {
   lesson: 'choosing-the-pin',
   joints: ['corner', 'tee', 'frame', 'edge'],
   kind: 'several',
-  misconceptions: [
-    'thickest-pin',
-    'thin-pin-is-safe',
-    'longer-pin-holds-more',
-    'only-one-pin-serves',
-  ],
+  misconceptions: ['thickest-pin', 'thin-pin-is-safe', 'only-one-pin-serves'],
   draft(draws, system) {
     const spec = undecided(draws, system);
     const { setup, numbers } = about(spec);
-    const { considered } = planJoint(spec);
+    const { considered, cautions } = planJoint(spec);
     const rejected = considered.filter(({ verdict }) => verdict === 'rejected');
     const usable = considered.filter(({ verdict }) => verdict !== 'rejected');
     const listed = [
       ...draws.some(rejected, draws.whole(1, 3)),
       ...draws.some(usable, draws.whole(1, 2)),
     ];
+    // A pin that only the depth refuses, often by a hair, or a smaller one that then serves: not here.
+    const byTheTable =
+      rejected.every(refusedByTable) && cautions.every(({ code }) => code !== 'under-size');
     const named = listed.flatMap(
       ({ pin }, i) =>
         [
@@ -125,17 +126,23 @@ export const pinsThatDontFit: Template = {
     return {
       kind: 'several',
       setup,
-      numbers: withMore(numbers, named),
+      numbers: withMore(
+        byTheTable ? numbers : passedOver(numbers, 'the depth refuses a pin'),
+        named,
+      ),
       situation: `${boardsIn[spec.kind]} These pins are in the drawer.`,
-      ask: 'Which of them can not be used here, by the shop table and the depth of the boards? Choose all.',
+      ask: 'Which of them does the shop table refuse here? Choose all.',
       choices: listed.map((each, i) => ({
         id: `pin-${i + 1}`,
         says: `{d.${i}} across, {l.${i}} long`,
         right: each.verdict === 'rejected',
         misconception: misjudged(each),
-        why: each.verdict === 'rejected' ? each.reason : ['This one can be used. ', ...each.reason],
+        why:
+          each.verdict === 'rejected'
+            ? each.reason
+            : `The table allows a pin {d.${i}} across in a board {a.thickness} thick.`,
       })),
-      working: 'b.limit',
+      working: 'pin.diameter',
     };
   },
 };

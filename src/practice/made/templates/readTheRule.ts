@@ -65,7 +65,7 @@ export const readTheRule: Template = {
         line: mm(line.result),
       },
       situation: `The smallest marks of this rule are {division} apart.`,
-      ask: 'What does it read at the line?',
+      ask: `What does it read at the line, in ${system === 'in' ? 'inches' : 'millimeters'}?`,
       answer: 'line',
       why: 'The last number before the line stands for {number}. The line is {marks} small marks beyond it: {past}.',
       hint: 'Find the last number before the line. Then count the small marks from there to the line.',

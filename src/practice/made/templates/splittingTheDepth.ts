@@ -58,7 +58,13 @@ export const restInTheEnd: Template = {
   lesson: 'splitting-the-depth',
   joints: ['corner', 'tee'],
   kind: 'length',
-  misconceptions: ['split-in-half', 'wrong-board', 'forgot-the-point', 'hole-for-pin'],
+  misconceptions: [
+    'split-in-half',
+    'wrong-board',
+    'forgot-the-point',
+    'hole-for-pin',
+    'left-no-wood',
+  ],
   draft(draws, system) {
     const spec = jointOf(draws, draws.pick(['corner', 'tee'] as const), system);
     return {
