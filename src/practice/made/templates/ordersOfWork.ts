@@ -194,7 +194,7 @@ const A_WHOLE_PIECE: readonly DraftStep[] = [
 export const orderOfAPiece: Template = {
   id: 'order-of-a-piece',
   revision: 1,
-  lesson: 'capstone-make-it-with-sign-off',
+  lesson: 'plan-a-whole-piece',
   joints: ['corner', 'tee'],
   kind: 'order',
   misconceptions: ['set-before-the-choice', 'hurry-with-the-drill', 'glued-before-the-dry-fit'],
