@@ -3,6 +3,7 @@ import svelte from '@astrojs/svelte';
 import { satteri } from '@astrojs/markdown-satteri';
 import { defineConfig } from 'astro/config';
 import { lessonMarkdown } from './src/layouts/lessonMarkdown.ts';
+import { keepForOffline } from './src/offline/keepForOffline.ts';
 
 // Where the site will live. SITE_BASE is the folder under the host ("/woodshop"; default the
 // host's root) and SITE_URL the host's address ("https://school.example"), which only absolute
@@ -17,7 +18,7 @@ export default defineConfig({
   publicDir: './src/public',
   trailingSlash: 'always',
   output: 'static',
-  integrations: [svelte({ compilerOptions: { runes: true } }), mdx()],
+  integrations: [svelte({ compilerOptions: { runes: true } }), mdx(), keepForOffline()],
   build: {
     // With assetsInlineLimit below: the security policy allows no inline styles and no data: files.
     inlineStylesheets: 'never',

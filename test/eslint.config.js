@@ -15,6 +15,7 @@ const arrows = {
   practice: ['core'],
   class: ['core', 'practice'],
   checks: ['core'],
+  offline: [],
   widgets: ['core', 'diagrams', 'practice', 'class'],
   layouts: ['core', 'diagrams', 'practice', 'class', 'widgets'],
 };

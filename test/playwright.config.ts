@@ -18,6 +18,8 @@ export default defineConfig({
   use: {
     baseURL: `${origin}${site.base}/`,
     locale: 'en-US',
+    // Keeping the whole site for each test would be most of the work; offline.spec.ts allows it.
+    serviceWorkers: 'block',
     launchOptions: launchOptions(browser),
   },
   webServer: {
