@@ -8,7 +8,19 @@ import { cleanupOutdatedCaches, precacheAndRoute } from 'workbox-precaching';
 /** The site's files from where the worker lies, put in by the build. */
 declare const KEPT_FILES: { url: string; revision: string | null }[];
 
-const worker = globalThis as unknown as ServiceWorkerGlobalScope;
+/** What is used here of a service worker's scope; the types of a page don't know it. */
+interface ServiceWorkerScope {
+  addEventListener(
+    type: 'message',
+    listener: (event: MessageEvent & { waitUntil(work: Promise<void>): void }) => void,
+  ): void;
+  readonly clients: {
+    matchAll(options: { type: 'window'; includeUncontrolled: true }): Promise<readonly unknown[]>;
+  };
+  skipWaiting(): Promise<void>;
+}
+
+const worker = globalThis as unknown as ServiceWorkerScope;
 
 precacheAndRoute(KEPT_FILES, {
   directoryIndex: 'index.html',
