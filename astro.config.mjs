@@ -4,6 +4,7 @@ import { satteri } from '@astrojs/markdown-satteri';
 import { defineConfig } from 'astro/config';
 import { lessonMarkdown } from './src/layouts/lessonMarkdown.ts';
 import { keepForOffline } from './src/offline/keepForOffline.ts';
+import { writePassages } from './src/search/writePassages.ts';
 
 // Where the site will live. SITE_BASE is the folder under the host ("/woodshop"; default the
 // host's root) and SITE_URL the host's address ("https://school.example"), which only absolute
@@ -18,7 +19,13 @@ export default defineConfig({
   publicDir: './src/public',
   trailingSlash: 'always',
   output: 'static',
-  integrations: [svelte({ compilerOptions: { runes: true } }), mdx(), keepForOffline()],
+  integrations: [
+    svelte({ compilerOptions: { runes: true } }),
+    mdx(),
+    writePassages(),
+    // Last: it keeps what the others have written.
+    keepForOffline(),
+  ],
   build: {
     // With assetsInlineLimit below: the security policy allows no inline styles and no data: files.
     inlineStylesheets: 'never',

@@ -16,7 +16,8 @@ const arrows = {
   class: ['core', 'practice'],
   checks: ['core'],
   offline: [],
-  widgets: ['core', 'diagrams', 'practice', 'class'],
+  search: [],
+  widgets: ['core', 'diagrams', 'practice', 'class', 'search'],
   layouts: ['core', 'diagrams', 'practice', 'class', 'widgets'],
 };
 
