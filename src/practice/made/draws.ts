@@ -1,17 +1,9 @@
 import { uniformInt } from 'pure-rand/distribution/uniformInt';
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
 import type { RandomGenerator } from 'pure-rand/types/RandomGenerator';
-
-/** A whole number of 32 bits for a text: FNV-1a, its bits mixed once more. */
-function hash(text: string): number {
-  let sum = 0x811c9dc5;
-  for (let i = 0; i < text.length; i++) {
-    sum = Math.imul(sum ^ text.charCodeAt(i), 0x01000193);
-  }
-  sum = Math.imul(sum ^ (sum >>> 16), 0x85ebca6b);
-  sum = Math.imul(sum ^ (sum >>> 13), 0xc2b2ae35);
-  return sum ^ (sum >>> 16);
-}
+import type { JointKind } from '../../core/joint/types.ts';
+import type { Limits } from '../questions/types.ts';
+import { hash } from './hash.ts';
 
 /**
  * Draws for one question. Only whole numbers are ever drawn, so that the same key gives the same
@@ -19,9 +11,12 @@ function hash(text: string): number {
  */
 export class Draws {
   readonly #source: RandomGenerator;
+  /** What a class has; nothing in it where a question is for any shop. */
+  readonly limits: Limits;
 
   /** @param key names what is drawn for; another key gives other draws */
-  constructor(key: string) {
+  constructor(key: string, limits: Limits = {}) {
+    this.limits = limits;
     const source = xoroshiro128plus(hash(key));
     // The jump comes first: straight from its seed the first draws would be poor.
     source.jump();
@@ -36,6 +31,12 @@ export class Draws {
   /** One of a list that is not empty. */
   pick<const Item>(list: readonly Item[]): Item {
     return list[this.whole(0, list.length - 1)]!;
+  }
+
+  /** One of several joints: of those that the class makes, if it makes any of them. */
+  joint<const Kind extends JointKind>(list: readonly Kind[]): Kind {
+    const made = list.filter((kind) => this.limits.joints?.includes(kind) ?? true);
+    return this.pick(made.length > 0 ? made : list);
   }
 
   /** A list in another order. */

@@ -12,7 +12,8 @@ export function about(setup: Setup): { readonly setup: Setup; readonly numbers: 
 }
 
 function boards(draws: Draws, kind: JointKind, system: System): readonly [Board, Board] {
-  const { thicknesses, widths, lengths, narrow, legs } = shop[system];
+  const { widths, lengths, narrow, legs } = shop[system];
+  const thicknesses = draws.limits.thicknesses ?? shop[system].thicknesses;
   const board = (width: Board['width'], thickness = draws.pick(thicknesses)): Board => ({
     thickness,
     width,

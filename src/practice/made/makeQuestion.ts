@@ -1,5 +1,5 @@
 import type { System } from '../../core/joint/types.ts';
-import { LEVELS, type Level, type Question } from '../questions/types.ts';
+import { LEVELS, type Level, type Limits, type Question } from '../questions/types.ts';
 import { Draws } from './draws.ts';
 import { type MisconceptionNames, questionOf } from './questionOf.ts';
 import type { Draft, Template } from './template.ts';
@@ -19,6 +19,8 @@ export interface MakeOptions {
   readonly level: Level;
   /** content/misconceptions.yaml as `readMisconceptions` gives it, or only the names. */
   readonly misconceptions: MisconceptionNames;
+  /** What a class has, where that is less or other than any shop has. */
+  readonly limits?: Limits;
 }
 
 /** @throws RangeError where there is no such template */
@@ -33,13 +35,23 @@ export function templateCalled(id: string): Template {
  * the same ones.
  * @throws RangeError for a seed that is not a whole number from 0 to `LARGEST_SEED`
  */
-export function draftOf(template: Template, seed: number, system: System): Draft {
+export function draftOf(
+  template: Template,
+  seed: number,
+  system: System,
+  limits: Limits = {},
+): Draft {
   if (!Number.isInteger(seed) || seed < 0 || seed > LARGEST_SEED) {
     throw new RangeError(`seed must be a whole number from 0 to ${LARGEST_SEED}, got ${seed}`);
   }
   let reason: string | null = null;
   for (let next = 0; next < MOST_DRAFTS; next++) {
-    const draft = template.draft(new Draws(`${template.id}:${seed}:${next}`), system);
+    const draws = new Draws(`${template.id}:${seed}:${next}`, limits);
+    const drafted = template.draft(draws, system);
+    const draft =
+      limits.tolerance !== undefined && drafted.kind === 'length'
+        ? { ...drafted, tolerance: limits.tolerance }
+        : drafted;
     reason = unfair(draft);
     if (reason === null) return draft;
   }
@@ -47,8 +59,8 @@ export function draftOf(template: Template, seed: number, system: System): Draft
 }
 
 /**
- * Makes a question: the same template, revision, seed, system and level give the same question on
- * every machine. It is marked by `markAnswer` like those of the lessons' files.
+ * Makes a question: the same template, revision, seed, system, level and limits give the same
+ * question on every machine. It is marked by `markAnswer` like those of the lessons' files.
  * @param seed a whole number from 0 to `LARGEST_SEED`
  * @throws RangeError for a template or a seed that there is not
  * @example makeQuestion('stop-for-b', 7, { system: 'in', level: 'own', misconceptions })
@@ -56,11 +68,11 @@ export function draftOf(template: Template, seed: number, system: System): Draft
 export function makeQuestion(
   templateId: string,
   seed: number,
-  { system, level, misconceptions }: MakeOptions,
+  { system, level, misconceptions, limits }: MakeOptions,
 ): Question {
   if (!LEVELS.includes(level)) throw new RangeError(`no level '${String(level)}'`);
   const template = templateCalled(templateId);
   const { id, revision } = template;
-  const made = { template: id, revision, seed, system, level };
-  return questionOf(draftOf(template, seed, system), made, misconceptions);
+  const made = { template: id, revision, seed, system, level, ...(limits && { limits }) };
+  return questionOf(draftOf(template, seed, system, limits), made, misconceptions);
 }

@@ -57,6 +57,8 @@ interface TypedDraft extends Drafted {
 
 export interface LengthDraft extends TypedDraft {
   readonly kind: 'length';
+  /** How far from the right length still counts as right, where that isn't the usual. */
+  readonly tolerance?: Mm;
 }
 
 export interface RuleDraft extends TypedDraft {

@@ -18,7 +18,7 @@ const CLEARLY = 0.08;
 
 /** How near to a length still counts as that length. */
 export function toleranceOf(draft: LengthDraft | RuleDraft): Mm {
-  return draft.kind === 'rule' ? draft.tolerance : USUAL_TOLERANCE[draft.numbers.system];
+  return draft.tolerance ?? USUAL_TOLERANCE[draft.numbers.system];
 }
 
 /** True but for noise of the last digits, so that every machine decides alike. */

@@ -1,5 +1,5 @@
 import type { Mm } from '../../core/length/mm.ts';
-import type { System } from '../../core/joint/types.ts';
+import type { JointKind, System } from '../../core/joint/types.ts';
 import type { Member } from '../../core/trial/trial.ts';
 import type { LengthUnit } from '../../core/length/parseLength.ts';
 import type { Sentence } from '../../core/working/sentence.ts';
@@ -47,6 +47,17 @@ export interface Made {
   readonly seed: number;
   readonly system: System;
   readonly level: Level;
+  readonly limits?: Limits;
+}
+
+/** What the questions of a class keep to; what is left out is as in any shop. */
+export interface Limits {
+  /** The joints that questions about a joint may be about. */
+  readonly joints?: readonly JointKind[];
+  /** How thick the boards are. */
+  readonly thicknesses?: readonly Mm[];
+  /** How far from the right length still counts as right, where a length is typed. */
+  readonly tolerance?: Mm;
 }
 
 /** One of several, or all that apply of several. */

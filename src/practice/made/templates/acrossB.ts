@@ -107,7 +107,7 @@ export const revealOfTheRail: Template = {
   kind: 'length',
   misconceptions: ['reveal-for-distance', 'reveal-the-wrong-way', 'forgot-the-shift'],
   draft(draws, system) {
-    const kind = draws.pick(['frame', 'frame', 'edge'] as const);
+    const kind = draws.joint(['frame', 'frame', 'edge']);
     const joint = jointOf(draws, kind, system);
     const reveal = steps(system, draws.whole(1, 4), draws.whole(2, 6));
     const thickness = mm(joint.a.thickness + reveal);

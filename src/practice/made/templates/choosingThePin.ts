@@ -10,7 +10,7 @@ import type { Template } from '../template.ts';
 
 /** A joint whose pin is still to be chosen. */
 function undecided(draws: Draws, system: System): JointSpec {
-  const kind = draws.pick(['corner', 'tee', 'frame', 'edge'] as const);
+  const kind = draws.joint(['corner', 'tee', 'frame', 'edge']);
   return { ...jointOf(draws, kind, system), pin: 'choose' };
 }
 

@@ -11,7 +11,7 @@ import type { Template } from '../template.ts';
 
 /** Depths of both holes as somebody drilled them, in shop steps: both deeper or shallower than half of the pin. */
 function drilled(draws: Draws, system: System, deeper: boolean) {
-  const kind = draws.pick(['edge', 'corner', 'tee', 'frame'] as const);
+  const kind = draws.joint(['edge', 'corner', 'tee', 'frame']);
   const spec: JointSpec = jointOf(draws, kind, system);
   const { pin, a, b } = planJoint(spec);
   const length = pin?.length ?? mm(0);

@@ -11,7 +11,7 @@ export const middleOfTheEdge: Template = {
   kind: 'length',
   misconceptions: ['doubled-for-halved', 'marked-the-edge-of-it'],
   draft(draws, system) {
-    const joint = jointOf(draws, draws.pick(['edge', 'frame']), system);
+    const joint = jointOf(draws, draws.joint(['edge', 'frame']), system);
     const thickness = steps(system, draws.whole(9, 23), draws.whole(14, 32));
     const spec = {
       ...joint,

@@ -46,7 +46,7 @@ export const nameTheJoint: Template = {
   kind: 'one',
   misconceptions: ['joint-by-its-boards'],
   draft(draws, system) {
-    const kind = draws.pick(KINDS);
+    const kind = draws.joint(KINDS);
     const others = draws.some(
       KINDS.filter((each) => each !== kind),
       3,

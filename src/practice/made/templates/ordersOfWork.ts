@@ -56,7 +56,7 @@ export const orderAtTheDrill: Template = {
   kind: 'order',
   misconceptions: ['hurry-with-the-drill', 'set-before-the-choice'],
   draft(draws, system) {
-    const spec = jointOf(draws, draws.pick(['corner', 'tee', 'frame', 'leg']), system);
+    const spec = jointOf(draws, draws.joint(['corner', 'tee', 'frame', 'leg']), system);
     return {
       kind: 'order',
       ...about(spec),
@@ -134,7 +134,7 @@ export const orderAtTheBench: Template = {
   kind: 'order',
   misconceptions: ['set-before-the-choice', 'hurry-with-the-drill', 'glued-before-the-dry-fit'],
   draft(draws, system) {
-    const kind = draws.pick(['edge', 'corner', 'tee', 'frame', 'miter', 'leg']);
+    const kind = draws.joint(['edge', 'corner', 'tee', 'frame', 'miter', 'leg']);
     return {
       kind: 'order',
       ...about(jointOf(draws, kind, system)),
@@ -201,7 +201,7 @@ export const orderOfAPiece: Template = {
   draft(draws, system) {
     return {
       kind: 'order',
-      ...about(jointOf(draws, draws.pick(['corner', 'tee']), system)),
+      ...about(jointOf(draws, draws.joint(['corner', 'tee']), system)),
       situation:
         'You make the two-shelf plant stand from boards {a.thickness} thick, from the drawing to the glue.',
       ask: 'Put the steps in order.',

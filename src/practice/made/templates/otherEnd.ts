@@ -14,7 +14,7 @@ export const otherEnd: Template = {
   kind: 'length',
   misconceptions: ['mirrored-the-row', 'place-for-distance'],
   draft(draws, system) {
-    const spec = jointOf(draws, draws.pick(['corner', 'tee']), system);
+    const spec = jointOf(draws, draws.joint(['corner', 'tee']), system);
     const mark = steps(system, draws.whole(12, 44), 5 * draws.whole(4, 14));
     const width = quantity('W', spec.a.width);
     const x = quantity('x', mark);

@@ -13,7 +13,7 @@ export const holeInTheEdge: Template = {
   kind: 'length',
   misconceptions: ['pin-for-hole', 'hole-for-pin', 'face-rule-everywhere', 'free-depth-twice'],
   draft(draws, system) {
-    const spec = jointOf(draws, draws.pick(['edge', 'edge', 'frame'] as const), system);
+    const spec = jointOf(draws, draws.joint(['edge', 'edge', 'frame']), system);
     return {
       kind: 'length',
       ...about(spec),
@@ -60,7 +60,7 @@ export const clampsForAPanel: Template = {
   draft(draws, system) {
     const values = {
       length: draws.pick(shop[system].lengths),
-      thickness: draws.pick(shop[system].thicknesses),
+      thickness: draws.pick(draws.limits.thicknesses ?? shop[system].thicknesses),
       boardWidth: draws.pick(shop[system].narrow),
       caul: steps(system, draws.whole(12, 28), 5 * draws.whole(4, 9)),
       // The force is not asked for; any pressure gives the same number of clamps by reach.

@@ -16,7 +16,7 @@ export const pinsDisagree: Template = {
   draft(draws, system) {
     const step = STEP[system];
     const values = {
-      joint: jointOf(draws, draws.pick(['corner', 'tee', 'edge'] as const), system),
+      joint: jointOf(draws, draws.joint(['corner', 'tee', 'edge']), system),
       secondFarther: mm(step * draws.whole(2, 9)),
       thirdNearer: mm(step * draws.whole(2, 9)),
       guideOff: mm(0),

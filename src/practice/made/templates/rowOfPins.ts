@@ -22,7 +22,7 @@ function rowIn({ kind }: JointSpec): string {
 
 /** A row whose pins stand on whole shop steps: first pin and spacing are drawn, the joint is as long as they make it. */
 function evenRow(draws: Draws, system: System, least: number, most: number) {
-  const joint = jointOf(draws, draws.pick(KINDS), system);
+  const joint = jointOf(draws, draws.joint(KINDS), system);
   const spaces = draws.whole(least, most);
   const margin = steps(system, draws.whole(12, 24), 5 * draws.whole(4, 8));
   const pitch = steps(system, draws.whole(32, 72), 5 * draws.whole(10, 24));
@@ -50,7 +50,7 @@ export const howManyPins: Template = {
   kind: 'one',
   misconceptions: ['counted-the-spaces', 'forgot-the-margin', 'margin-at-one-end'],
   draft(draws, system) {
-    const joint = jointOf(draws, draws.pick(KINDS), system);
+    const joint = jointOf(draws, draws.joint(KINDS), system);
     const endMargin = steps(system, draws.whole(16, 40), 5 * draws.whole(5, 12));
     const maxPitch = steps(system, 16 * draws.whole(2, 6), 10 * draws.whole(5, 15));
     const spec: JointSpec = { ...joint, layout: { endMargin, maxPitch } };

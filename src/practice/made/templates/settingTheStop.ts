@@ -68,7 +68,7 @@ export const stopForABoard: Template = {
     const board = draws.pick(['a', 'b']);
     const [letter, other] = board === 'a' ? ['A', 'b'] : ['B', 'a'];
     const spec: JointSpec = {
-      ...jointOf(draws, draws.pick(['corner', 'tee', 'leg'] as const), system),
+      ...jointOf(draws, draws.joint(['corner', 'tee', 'leg']), system),
       guide: guideAtHand(draws, system, 'gap'),
     };
     return {
@@ -110,7 +110,7 @@ export const stopInAnEdge: Template = {
   ],
   draft(draws, system) {
     const spec: JointSpec = {
-      ...jointOf(draws, draws.pick(['edge', 'frame', 'miter'] as const), system),
+      ...jointOf(draws, draws.joint(['edge', 'frame', 'miter']), system),
       guide: guideAtHand(draws, system, 'gap'),
     };
     return {
@@ -143,7 +143,7 @@ export const holeFromTheStop: Template = {
   kind: 'length',
   misconceptions: ['forgot-the-standoff', 'forgot-the-bushing', 'stop-from-the-point'],
   draft(draws, system) {
-    const joint = jointOf(draws, draws.pick(['edge', 'corner', 'tee', 'frame'] as const), system);
+    const joint = jointOf(draws, draws.joint(['edge', 'corner', 'tee', 'frame']), system);
     const spur = draws.pick(shop[system].spurs);
     const guide = guideAtHand(draws, system, 'gap');
     const bushing = guide.bushing ?? mm(0);
@@ -209,7 +209,7 @@ export const wrongDepth: Template = {
   misconceptions: ['blamed-the-sound-one', 'one-stop-for-both', 'forgot-the-free-depth'],
   draft(draws, system) {
     const spec: JointSpec = {
-      ...jointOf(draws, draws.pick(['corner', 'tee'] as const), system),
+      ...jointOf(draws, draws.joint(['corner', 'tee']), system),
       bit: { point: pointedBit(draws, system) },
     };
     const { setup, numbers } = about(spec);

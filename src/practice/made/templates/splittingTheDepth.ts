@@ -13,7 +13,7 @@ export const mostInTheFace: Template = {
   kind: 'length',
   misconceptions: ['forgot-the-point', 'left-no-wood', 'forgot-the-free-depth', 'wrong-board'],
   draft(draws, system) {
-    const spec = jointOf(draws, draws.pick(['corner', 'tee'] as const), system);
+    const spec = jointOf(draws, draws.joint(['corner', 'tee']), system);
     return {
       kind: 'length',
       ...about(spec),
@@ -66,7 +66,7 @@ export const restInTheEnd: Template = {
     'left-no-wood',
   ],
   draft(draws, system) {
-    const spec = jointOf(draws, draws.pick(['corner', 'tee'] as const), system);
+    const spec = jointOf(draws, draws.joint(['corner', 'tee']), system);
     return {
       kind: 'length',
       ...about(spec),
@@ -126,7 +126,7 @@ export const woodLeft: Template = {
   kind: 'length',
   misconceptions: ['forgot-the-point', 'pin-for-hole', 'free-depth-twice'],
   draft(draws, system) {
-    const kind = draws.pick(['corner', 'tee', 'leg'] as const);
+    const kind = draws.joint(['corner', 'tee', 'leg']);
     const drawn = jointOf(draws, kind, system);
     // A leg that is thick enough, or a board, so that the rows of a leg are no matter here.
     const spec = kind === 'leg' ? { ...drawn, stagger: drawn.b.thickness } : drawn;

@@ -19,7 +19,7 @@ export const turnedOver: Template = {
   draft(draws, system) {
     const offset = draws.pick(OFFSETS[system]);
     const turned = draws.pick(['one', 'one', 'none']);
-    const joint = jointOf(draws, draws.pick(['edge', 'frame']), system);
+    const joint = jointOf(draws, draws.joint(['edge', 'frame']), system);
     // No errors along the row: only the guide is off.
     const none = mm(0);
     const setup = {
