@@ -4,6 +4,7 @@ import { satteri } from '@astrojs/markdown-satteri';
 import { defineConfig } from 'astro/config';
 import { lessonMarkdown } from './src/layouts/lessonMarkdown.ts';
 import { keepForOffline } from './src/offline/keepForOffline.ts';
+import { listPackedFiles } from './src/packing/listPackedFiles.ts';
 import { writePassages } from './src/search/writePassages.ts';
 
 // Where the site will live. SITE_BASE is the folder under the host ("/woodshop"; default the
@@ -23,6 +24,7 @@ export default defineConfig({
     svelte({ compilerOptions: { runes: true } }),
     mdx(),
     writePassages(),
+    listPackedFiles(),
     // Last: it keeps what the others have written.
     keepForOffline(),
   ],

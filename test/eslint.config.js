@@ -17,6 +17,7 @@ const arrows = {
   checks: ['core'],
   offline: [],
   search: [],
+  packing: ['class'],
   widgets: ['core', 'diagrams', 'practice', 'class', 'search'],
   layouts: ['core', 'diagrams', 'practice', 'class', 'widgets'],
 };
