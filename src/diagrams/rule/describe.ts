@@ -1,0 +1,50 @@
+import { formatLength } from '../../core/length/formatLength.ts';
+import type { Mm } from '../../core/length/mm.ts';
+import { type ReadingPart, type RuleReading, buildUp } from './buildUp.ts';
+import type { RuleDivision } from './division.ts';
+import type { MarkedRule } from './geometry.ts';
+
+/** A length in the rule's own unit and as fine as its marks, without the unit. */
+export function onTheRule(length: Mm, division: RuleDivision): string {
+  return division.unit === 'in'
+    ? formatLength(length, { unit: 'in', denominator: division.denominator })
+    : formatLength(length, { unit: 'mm', step: division.step });
+}
+
+/** What the finest marks of a rule are. */
+export function divisionText(division: RuleDivision): string {
+  return division.unit === 'in'
+    ? `a rule in inches with ${division.denominator} marks to the inch`
+    : `a rule in millimeters with a mark at each ${division.step === 1 ? 'millimeter' : 'half millimeter'}`;
+}
+
+function stepText({ rank, count }: ReadingPart): string {
+  return count === 1 ? `one ${rank.name}` : `${count} marks of one ${rank.name} each`;
+}
+
+/** The marks from the last number to the line, as the eye finds them; the longest first. */
+function wayText(reading: RuleReading, division: RuleDivision): string {
+  const from = onTheRule(reading.number, division);
+  const between =
+    reading.beyond > 1e-6
+      ? ' It stands a little past that mark.'
+      : reading.beyond < -1e-6
+        ? ' It stands a little short of that mark.'
+        : '';
+  return reading.parts.length === 0
+    ? `The line meets the ${from}.${between}`
+    : `The line stands past the ${from}: by ${reading.parts.map(stepText).join(', then ')}.${between}`;
+}
+
+/**
+ * The drawing in sentences: which marks the line stands past, so that whoever can't see it has
+ * the same to work out.
+ * @param tells whether what it reads is said too
+ */
+export function describeRule(rule: MarkedRule, tells: boolean): string {
+  const { division, line } = rule;
+  const reading = buildUp(line, division);
+  const reads = tells ? ` It reads ${onTheRule(reading.length, division)} ${division.unit}.` : '';
+  const kind = divisionText(division);
+  return `${kind[0]!.toUpperCase()}${kind.slice(1)}. ${wayText(reading, division)}${reads}`;
+}
