@@ -30,7 +30,7 @@ const plain = ['core', 'practice', 'class', 'checks'];
 function layering(folder) {
   const closed = folders.filter((other) => other !== folder && !arrows[folder].includes(other));
   const inside = String.raw`(^|/)(${closed.join('|')})/`;
-  const library = String.raw`^(svelte|astro|d3-|@astrojs/|node:)|\.(svelte|astro)$`;
+  const library = String.raw`^(svelte|astro|d3-(?!dsv)|@astrojs/|node:)|\.(svelte|astro)$`;
   const message = `src/${folder} may import from ${arrows[folder].join(', ') || 'itself'} only.`;
   const banned = plain.includes(folder) ? [inside, library] : [inside];
   return {
