@@ -9,6 +9,11 @@ import { unfair } from './unfair.ts';
 /** More drafts in a row than this are never unfair, unless the template is. */
 const MOST_DRAFTS = 400;
 
+/** A template found no fair question: with the boards of a class that can happen. */
+export class NoFairDraft extends Error {
+  override readonly name = 'NoFairDraft';
+}
+
 /** The largest seed: seeds are whole numbers of 32 bits. */
 export const LARGEST_SEED = 0xffff_ffff;
 
@@ -34,6 +39,7 @@ export function templateCalled(id: string): Template {
  * The first fair draft of a seed: those whose answers can't be told apart are passed over, always
  * the same ones.
  * @throws RangeError for a seed that is not a whole number from 0 to `LARGEST_SEED`
+ * @throws NoFairDraft where a class's limits leave nothing fair to ask
  */
 export function draftOf(
   template: Template,
@@ -55,7 +61,9 @@ export function draftOf(
     reason = unfair(draft);
     if (reason === null) return draft;
   }
-  throw new Error(`template '${template.id}', seed ${seed}, ${system}: no fair draft (${reason})`);
+  throw new NoFairDraft(
+    `template '${template.id}', seed ${seed}, ${system}: no fair draft (${reason})`,
+  );
 }
 
 /**
