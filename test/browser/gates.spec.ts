@@ -39,7 +39,8 @@ for (const { path, file } of pages) {
     }) => {
       const faults: string[] = [];
       page.on('console', (message) => {
-        if (['error', 'warning'].includes(message.type())) faults.push(message.text());
+        const own = message.text() !== 'Service Worker registration blocked by Playwright';
+        if (own && ['error', 'warning'].includes(message.type())) faults.push(message.text());
       });
       page.on('pageerror', (error) => faults.push(error.message));
       page.on('request', (request) => {

@@ -1,7 +1,7 @@
 import { glueRoom } from '../../core/fit/glueRoom.ts';
 import { planJoint } from '../../core/joint/planJoint.ts';
 import type { BitPoint, Board, JointPlan, JointSpec, Pin } from '../../core/joint/types.ts';
-import { type Mm, mm } from '../../core/length/mm.ts';
+import { type Mm, inches, mm } from '../../core/length/mm.ts';
 import { type Cutting, cutting } from './cutting.ts';
 
 /** A joint that every bench makes. */
@@ -32,8 +32,8 @@ export interface OrderInput {
   readonly glueSpare: number;
 }
 
-/** Length of an offcut for a test joint, along the grain, mm: from memory. Long enough to clamp. */
-export const TEST_STUB = mm(150);
+/** Length of an offcut for a test joint, along the grain: from memory. Long enough to clamp. */
+export const TEST_STUB = { in: inches(6), mm: mm(150) };
 
 export interface OrderedPins {
   readonly pin: Pin;
@@ -164,7 +164,7 @@ function boardsOf(made: readonly Planned[], input: OrderInput): readonly Ordered
     if (!input.testJoints) continue;
     for (const member of ['a', 'b'] as const) {
       const board = plan.spec[member];
-      const stub = mm(Math.min(TEST_STUB, board.length));
+      const stub = mm(Math.min(TEST_STUB[plan.system], board.length));
       add(board, stub, input.benches, `${joint.name}, test ${member.toUpperCase()}`);
     }
   }

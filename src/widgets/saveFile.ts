@@ -1,0 +1,10 @@
+/** Hands a text over as a file to be saved. */
+export function saveFile(fileName: string, text: string, type: string): void {
+  const address = URL.createObjectURL(new Blob([text], { type }));
+  const link = document.createElement('a');
+  link.href = address;
+  link.download = fileName;
+  link.click();
+  // The browser has taken it by then.
+  setTimeout(() => URL.revokeObjectURL(address), 10_000);
+}
