@@ -1,7 +1,7 @@
 import { csvFormatRow } from 'd3-dsv';
 
-/** What a spreadsheet takes for the beginning of a formula. */
-const FORMULA = /^[=+\-@\t\r]/;
+/** What a spreadsheet takes for the beginning of a formula, blanks before it and wide signs included. */
+const FORMULA = /^[\t\r\n]|^\s*[=+\-@＝＋－＠]/;
 
 /**
  * Rows as a file of comma-separated values (RFC 4180): lines end with CR LF, and a byte order mark
