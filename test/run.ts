@@ -71,7 +71,8 @@ if (browser) {
   console.log(`\nThe browser: ${browser.how}`);
   const away = { SITE_BASE: '/woodshop/holes', SITE_URL: 'https://school.example' };
   await siteGates('under a folder', 'away', away, []);
-  await siteGates("at the host's root", 'root', { SITE_BASE: '/' }, ['--grep', '@root']);
+  const atRoot = { SITE_BASE: '/', GATES: 'addresses' };
+  await siteGates("at the host's root", 'root', atRoot, ['--grep', '@root']);
 }
 
 console.log('\nIn all');
