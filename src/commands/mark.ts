@@ -81,7 +81,7 @@ function printSheet({ assignment, rows }: MarkSheet): void {
     const score = row.counts
       ? `${String(row.right).padStart(3)} of ${assignment.count} ${String(percent(row, assignment)).padStart(4)} %  ${row.right >= needed ? 'passed' : '      '}`
       : '  does not count     ';
-    say(`${shown(row.handIn.student, 24)} ${score}  ${row.code}  ${mistakesOf(row).join('; ')}`);
+    say(`${shown(row.student, 24)} ${score}  ${row.code}  ${mistakesOf(row).join('; ')}`);
     for (const { finding, says } of row.remarks)
       say(`    ! ${finding}: ${shown(says, 200).trim()}`);
   }

@@ -35,7 +35,7 @@ export function markSheetCsv(
     ...['Bench points', 'Mistakes', 'Remarks', 'Handed in', 'Code', 'File'],
   ];
   const line = (row: Row) => {
-    const marks = bench.get(studentKey(row.handIn.student)) ?? {};
+    const marks = bench.get(studentKey(row.student)) ?? {};
     const score = row.counts
       ? [
           ...[String(percent(row, assignment)), String(row.right), count],
@@ -43,13 +43,13 @@ export function markSheetCsv(
         ]
       : ['', '', '', 'does not count'];
     return [
-      ...[identifierOf(row.handIn.student, identifiers), row.handIn.student, assignment.title],
+      ...[identifierOf(row.student, identifiers), row.student, assignment.title],
       ...score,
       ...Array.from({ length: assignment.count }, (_, i) => row.answers[i]?.verdict ?? ''),
       ...(row.counts ? rubric.map(({ id }) => String(marks[id] ?? '')) : rubric.map(() => '')),
       ...[row.counts ? String(pointsOf(marks) ?? '') : '', mistakesOf(row).join('; ')],
       row.remarks.map(({ says }) => says).join(' '),
-      ...[row.handIn.handedIn, row.code, row.file],
+      ...[row.handedIn, row.code, row.file],
     ];
   };
   const ordered = [...rows.filter((row) => row.counts), ...rows.filter((row) => !row.counts)];

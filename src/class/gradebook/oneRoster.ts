@@ -39,7 +39,7 @@ export function oneRosterResults(
   const leftOut: string[] = [];
   const lines = rows.flatMap((row) => {
     if (!row.counts) return [];
-    const { student, handedIn } = row.handIn;
+    const { student, handedIn } = row;
     const id = identifiers.get(studentKey(student));
     if (id === undefined || !isSourcedId(id)) {
       leftOut.push(student);

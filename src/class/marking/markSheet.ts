@@ -3,12 +3,16 @@ import { studentKey } from '../assignment/student.ts';
 import type { MarkedHandIn } from './markHandIn.ts';
 import { type MarkRemark, counts } from './remarks.ts';
 
-/** One hand-in in the mark sheet. */
-export interface Row extends MarkedHandIn {
+/** One hand-in in the mark sheet: what its marking found, without the answers themselves. */
+export interface Row extends Omit<MarkedHandIn, 'handIn'> {
   /** The file that it came from. */
   readonly file: string;
   /** Six characters; see `handInCode`. */
   readonly code: string;
+  /** The name of the bench, as it was typed. */
+  readonly student: string;
+  /** By the student's clock: `2026-11-03T09:12:44Z`. */
+  readonly handedIn: string;
   /** False where it is shown, but something keeps it from counting. */
   readonly counts: boolean;
 }
@@ -20,7 +24,10 @@ export interface MarkSheet {
 }
 
 /** A marked hand-in with its file, before it is compared with the others. */
-export type Marked = Omit<Row, 'counts'>;
+export interface Marked extends MarkedHandIn {
+  readonly file: string;
+  readonly code: string;
+}
 
 const inOrder = new Intl.Collator('en', { numeric: true, sensitivity: 'base' });
 
@@ -58,7 +65,9 @@ function copies(rows: readonly Marked[]): ReadonlyMap<Marked, MarkRemark> {
 function earlierOnes(rows: readonly Marked[]): ReadonlyMap<Marked, MarkRemark> {
   const found = new Map<Marked, MarkRemark>();
   for (const own of groupedBy(rows, ({ handIn }) => studentKey(handIn.student))) {
-    const [latest, ...others] = own.toSorted(later);
+    const [latest, ...others] = own.toSorted((one, other) =>
+      later(one.handIn.handedIn, other.handIn.handedIn),
+    );
     for (const row of others) {
       found.set(row, {
         finding: 'earlier',
@@ -72,26 +81,29 @@ function earlierOnes(rows: readonly Marked[]): ReadonlyMap<Marked, MarkRemark> {
   return found;
 }
 
-function later(one: Marked, other: Marked): number {
-  return Date.parse(other.handIn.handedIn) - Date.parse(one.handIn.handedIn);
+/** Orders by time, the latest first. */
+function later(one: string, other: string): number {
+  return Date.parse(other) - Date.parse(one);
 }
 
 /** Compares hand-ins with each other and puts them in order. */
 export function markSheet(assignment: Assignment, marked: readonly Marked[]): MarkSheet {
   const copied = copies(marked);
   const earlier = earlierOnes(marked.filter((row) => counts(row.remarks) && !copied.has(row)));
-  const rows = marked.map((row) => {
+  const rows = marked.map((row): Row => {
     const more = [copied.get(row), earlier.get(row)].filter((remark) => remark !== undefined);
     const remarks = [...more, ...row.remarks];
-    return { ...row, remarks, counts: counts(remarks) };
+    const { file, code, answers, right } = row;
+    const { student, handedIn } = row.handIn;
+    return { file, code, student, handedIn, answers, right, remarks, counts: counts(remarks) };
   });
   return {
     assignment,
     rows: rows.toSorted(
       (one, other) =>
-        inOrder.compare(one.handIn.student, other.handIn.student) ||
+        inOrder.compare(one.student, other.student) ||
         Number(other.counts) - Number(one.counts) ||
-        later(one, other),
+        later(one.handedIn, other.handedIn),
     ),
   };
 }

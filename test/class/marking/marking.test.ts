@@ -151,7 +151,7 @@ describe('marking', () => {
   it('calls out a file that was handed in again under another name', () => {
     const own = bench(3, 0.8);
     const rows = rowsOf({ ...own, student: 'Bench 7' }, own);
-    expect(rows.map((row) => [row.handIn.student, row.counts])).toEqual([
+    expect(rows.map((row) => [row.student, row.counts])).toEqual([
       ['Bench 3', true],
       ['Bench 7', false],
     ]);
@@ -163,7 +163,7 @@ describe('marking', () => {
   it('does not take two honest students who do equally well for copies', () => {
     const rows = rowsOf(...Array.from({ length: 12 }, (_, i) => bench(i + 1, 1)));
     expect(rows.every((row) => row.counts && row.remarks.length === 0)).toBe(true);
-    expect(rows.map((row) => row.handIn.student)).toEqual(
+    expect(rows.map((row) => row.student)).toEqual(
       Array.from({ length: 12 }, (_, i) => `Bench ${i + 1}`),
     );
   });
@@ -192,8 +192,8 @@ describe('marking', () => {
       { ...bench(3), student: 'Bench 5' },
     ];
     const sheetOf = (some: readonly HandIn[]) =>
-      rowsOf(...some).map(({ handIn, right, counts, remarks }) => [
-        ...[handIn.student, handIn.handedIn, right, counts],
+      rowsOf(...some).map(({ student, handedIn, right, counts, remarks }) => [
+        ...[student, handedIn, right, counts],
         remarks.map(({ finding }) => finding),
       ]);
     const expected = sheetOf(files);
