@@ -8,10 +8,13 @@ import MovementFigure from './movement-figure/MovementFigure.astro';
 import PlanNumber from './plan-number/PlanNumber.astro';
 import Prediction from './prediction/Prediction.astro';
 import Question from './self-check/Question.astro';
+import RuleDrawn from './rule-figure/RuleDrawn.astro';
+import RuleFigure from './rule-figure/RuleFigure.astro';
 import SelfCheck from './self-check/SelfCheck.astro';
 import ForInstructor from './shop-task/ForInstructor.astro';
 import ShopTask from './shop-task/ShopTask.astro';
 import SplitFigure from './split-figure/SplitFigure.astro';
+import StopFigure from './stop-figure/StopFigure.astro';
 import StrengthFigure from './strength-figure/StrengthFigure.astro';
 import Term from './term/Term.astro';
 import CompareTable from './worked-example/CompareTable.astro';
@@ -53,11 +56,14 @@ export const lessonComponents = {
   PlanNumber,
   Prediction,
   Question,
+  RuleDrawn,
+  RuleFigure,
   SelfCheck,
   ShopTask,
   Signs,
   SplitFigure,
   Step,
+  StopFigure,
   StrengthFigure,
   Term,
 };

@@ -78,6 +78,12 @@ case:
 panel:
   system: mm
   clamps: { length: 900 mm, thickness: 19 mm, boardWidth: 90 mm, caul: 20 mm, pressure: 1 MPa }
+read:
+  system: in
+  ruleReading: { rule: inches, division: 1/32 in, number: 2 in, marks: 23 }
+burned:
+  like: read
+  ruleReading: { start: 1 in }
 `;
 
 const setups = readSetups('s.yaml', SETUPS);
@@ -94,6 +100,13 @@ describe('numbers of a calculation are those of the core', () => {
     expect(value('snug', 'goodTo')).toBe(0.2);
     expect(value('snug', 'offGood')).toBe(0);
     expect(value('metric-pin', 'offGood')).toBeCloseTo(0.05 + 0.375, 9);
+  });
+
+  test('a reading of a rule: number and marks, less where the board starts', () => {
+    expect(value('read', 'line')).toBeCloseTo(inches(2 + 23 / 32), 6);
+    expect(value('read', 'board')).toBeCloseTo(inches(2 + 23 / 32), 6);
+    expect(value('burned', 'board')).toBeCloseTo(inches(1 + 23 / 32), 6);
+    expect(value('burned', 'half')).toBeCloseTo(inches(55 / 64), 6);
   });
 
   test.each([

@@ -1,6 +1,7 @@
 import { formatReadable, formatWorking } from '../length/formatLength.ts';
 import { mm } from '../length/mm.ts';
 import type { LengthUnit } from '../length/parseLength.ts';
+import { type Measured, isMeasured, lengthUnit } from './lengthUnit.ts';
 import type { WorkingUnit } from './types.ts';
 
 /** How one unit is written: what the kept value is multiplied by, the sign after it, decimals. */
@@ -11,7 +12,7 @@ interface Written {
 }
 
 /** Whatever is not written as a length is. */
-export type OtherUnit = Exclude<WorkingUnit, 'length' | 'caliper'>;
+export type OtherUnit = Exclude<WorkingUnit, Measured>;
 
 const PER_INCH = 1 / 25.4;
 
@@ -81,8 +82,11 @@ export function inUnit(value: number, unit: OtherUnit, reader: LengthUnit): InUn
  * @example formatQuantity(290, 'volume', 'in') // '0.29 ml'
  */
 export function formatQuantity(value: number, unit: WorkingUnit, reader: LengthUnit): string {
-  if (unit === 'length') return `${formatReadable(mm(value), reader)} ${reader}`;
-  if (unit === 'caliper') return `${formatWorking(mm(value), reader)} ${reader}`;
+  if (isMeasured(unit)) {
+    const shown = lengthUnit(unit, reader);
+    const write = unit === 'caliper' ? formatWorking : formatReadable;
+    return `${write(mm(value), shown)} ${shown}`;
+  }
   if (unit === 'volume') return `${number(value / 1000, 2)} ml`;
   if (unit === 'probability' && value > 0.99 && value < 1) return 'over 99 %';
   if (unit === 'probability' && value < 0.01 && value > 0) return 'under 1 %';

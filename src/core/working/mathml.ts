@@ -3,6 +3,7 @@ import { formatWorking } from '../length/formatLength.ts';
 import { mm } from '../length/mm.ts';
 import type { Expression } from './expression.ts';
 import { formatQuantity, inUnit } from './formatQuantity.ts';
+import { isMeasured, lengthUnit } from './lengthUnit.ts';
 import type { WorkingStep, WorkingUnit } from './types.ts';
 
 /** How a formula is written: in its symbols, or with the numbers put in, in the reader's unit. */
@@ -39,7 +40,7 @@ function symbolMathML(symbol: string): string {
 
 /** The digits of a number in the reader's unit. */
 function sizeText(value: number, unit: WorkingUnit, reader: LengthUnit): string {
-  if (unit === 'length' || unit === 'caliper') return formatWorking(mm(value), reader);
+  if (isMeasured(unit)) return formatWorking(mm(value), lengthUnit(unit, reader));
   const { value: shown, decimals } = inUnit(value, unit, reader);
   return String(Number(shown.toFixed(decimals)));
 }
@@ -120,7 +121,7 @@ function expressionMathML(formula: Expression, style: MathStyle): string {
 
 /** The sign that stands after a result; degrees have theirs on the number. */
 function signOf(unit: WorkingUnit, reader: LengthUnit): string {
-  if (unit === 'length' || unit === 'caliper') return reader;
+  if (isMeasured(unit)) return lengthUnit(unit, reader);
   return unit === 'degrees' ? '' : inUnit(0, unit, reader).sign;
 }
 

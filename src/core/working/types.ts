@@ -2,14 +2,17 @@ import type { Expression } from './expression.ts';
 import type { SourceId } from './sources.ts';
 
 /**
- * Unit of a result that is shown. What it is kept in: lengths, `caliper` ones (diameters as measured)
- * and `fine` ones (clearances, glue lines) mm, `area` mm², `volume` mm³, `force` N, `moment` N·m, `pressure` MPa, `temperature` °C,
+ * Unit of a result that is shown. What it is kept in: lengths, `caliper` ones (diameters as measured),
+ * `fine` ones (clearances, glue lines) and those that a rule shows, in its own `inches` or
+ * `millimeters` whoever reads it, mm, `area` mm², `volume` mm³, `force` N, `moment` N·m, `pressure` MPa, `temperature` °C,
  * `percent` 0 to 100, `probability` 0 to 1. `formatQuantity` writes each for its reader.
  */
 export type WorkingUnit =
   | 'length'
   | 'caliper'
   | 'fine'
+  | 'inches'
+  | 'millimeters'
   | 'area'
   | 'volume'
   | 'force'

@@ -1,8 +1,9 @@
 import { formatLength } from '../../core/length/formatLength.ts';
-import type { Mm } from '../../core/length/mm.ts';
+import { type Mm, mm } from '../../core/length/mm.ts';
 import { type ReadingPart, type RuleReading, buildUp } from './buildUp.ts';
 import type { RuleDivision } from './division.ts';
 import type { MarkedRule } from './geometry.ts';
+import { type Measuring, type Start, placesOf } from './measuring.ts';
 
 /** A length in the rule's own unit and as fine as its marks, without the unit. */
 export function onTheRule(length: Mm, division: RuleDivision): string {
@@ -47,4 +48,20 @@ export function describeRule(rule: MarkedRule, tells: boolean): string {
   const reads = tells ? ` It reads ${onTheRule(reading.length, division)} ${division.unit}.` : '';
   const kind = divisionText(division);
   return `${kind[0]!.toUpperCase()}${kind.slice(1)}. ${wayText(reading, division)}${reads}`;
+}
+
+const STARTS: Record<Start, (off: string) => string> = {
+  end: () => "The board starts at the rule's end.",
+  worn: (off) => `The rule's end is worn: it begins at ${off}, and the board starts there.`,
+  hook: (off) => `The board starts at a hook that stands off the rule's end by ${off}.`,
+  number: (off) => `The board starts at the number ${off}.`,
+};
+
+/** A board on a rule in sentences: where it starts, where it ends and what the rule shows there. */
+export function describeMeasuring(measuring: Measuring): string {
+  const { division, length, start } = measuring;
+  const places = placesOf(measuring);
+  const off = onTheRule(mm(Math.abs(places.start)), division);
+  const rule = { division, from: places.steel, to: places.line, line: places.line };
+  return `${describeRule(rule, true)} ${STARTS[start](off)} It is ${onTheRule(length, division)} ${division.unit} long. A longer board ends farther along the rule.`;
 }

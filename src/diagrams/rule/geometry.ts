@@ -27,11 +27,17 @@ export interface Stretch {
   readonly last: number;
   /** Px from one mark to the next: whole, so that every mark is equally sharp. */
   readonly pitch: number;
-  readonly ticks: readonly Tick[];
 }
 
 /** Closer marks than this can't be told apart, px. */
-const LEAST_PITCH = 4;
+export const LEAST_PITCH = 4;
+
+/** The number before a place, or at it, and the number after, counted in finest marks. */
+export function numbersAround(place: Mm, division: RuleDivision): readonly [number, number] {
+  const numbered = markRanks(division)[0]!.every;
+  const before = Math.floor(place / finestStep(division) / numbered + 1e-6) * numbered;
+  return [before, before + numbered];
+}
 
 /**
  * The stretch that fits into `room` px: all that may be drawn if its marks can be told apart;
@@ -39,11 +45,9 @@ const LEAST_PITCH = 4;
  */
 export function stretchOf(rule: MarkedRule, room: number): Stretch {
   const step = finestStep(rule.division);
-  const ranks = markRanks(rule.division);
-  const numbered = ranks[0]!.every;
   const [from, to] = [Math.round(rule.from / step), Math.round(rule.to / step)];
-  const before = Math.max(from, Math.floor(rule.line / step / numbered + 1e-6) * numbered);
-  const after = Math.min(to, before + numbered);
+  const around = numbersAround(rule.line, rule.division);
+  const [before, after] = [Math.max(from, around[0]), Math.min(to, around[1])];
   const most = Math.max(after - before, Math.floor(room / LEAST_PITCH));
   let [first, last] = [from, to];
   if (last - first > most) {
@@ -51,16 +55,21 @@ export function stretchOf(rule: MarkedRule, room: number): Stretch {
     first = Math.max(from, Math.min(before - Math.floor(spare / 2), to - most));
     last = first + most;
   }
-  return {
-    first,
-    last,
-    pitch: Math.max(1, Math.floor(room / Math.max(1, last - first))),
-    ticks: Array.from({ length: last - first + 1 }, (_, i) => {
-      const count = first + i;
-      const { tall } = rankAt(count, ranks);
-      const isNumbered = count % numbered === 0 && count > 0;
-      const value = rule.division.unit === 'in' ? count / numbered : (count / numbered) * 10;
-      return { count, tall, number: isNumbered ? String(value) : null };
-    }),
-  };
+  return { first, last, pitch: Math.max(1, Math.floor(room / Math.max(1, last - first))) };
+}
+
+/** The marks from one to another, both counted in finest marks from the rule's zero. */
+export function ticksOf(division: RuleDivision, from: number, to: number): readonly Tick[] {
+  const ranks = markRanks(division);
+  const numbered = ranks[0]!.every;
+  const first = Math.max(0, from);
+  return Array.from({ length: Math.max(0, to - first + 1) }, (_, i) => {
+    const count = first + i;
+    const value = division.unit === 'in' ? count / numbered : (count / numbered) * 10;
+    return {
+      count,
+      tall: rankAt(count, ranks).tall,
+      number: count % numbered === 0 && count > 0 ? String(value) : null,
+    };
+  });
 }

@@ -2,6 +2,7 @@ import { type Mm, TOLERANCE, mm } from '../../core/length/mm.ts';
 import { plainText } from '../../core/working/plainText.ts';
 import { type Expression, evaluate } from '../../core/working/expression.ts';
 import type { Sentence } from '../../core/working/sentence.ts';
+import type { WorkingUnit } from '../../core/working/types.ts';
 import { fillIn, pieceOf } from './fillIn.ts';
 import { FormulaError, type FormulaNumbers, readFormula, unitOf } from './formula.ts';
 import type { Misconceptions } from './misconceptions.ts';
@@ -149,6 +150,9 @@ function checkApart(entries: readonly YamlEntry[], lengths: readonly Mm[], toler
   });
 }
 
+/** Units of what can be typed and marked as a length. */
+const TYPED: readonly WorkingUnit[] = ['length', 'inches', 'millimeters'];
+
 const SHARED = ['id', 'revision', 'part', 'kind', 'setup', 'with', 'ask', 'working'];
 
 function readWorking(
@@ -191,7 +195,7 @@ function readQuestion(entry: YamlEntry, lesson: string, ground: QuestionGround):
   }
   const answer: YamlEntry = entry.get('answer');
   const formula = at(answer, () => readFormula(answer.text(), { numbers }));
-  if (unitOf(formula) !== 'length') {
+  if (!TYPED.includes(unitOf(formula))) {
     answer.fail(`only a length can be typed; ask for '${answer.text()}' with choices`);
   }
   const right = mm(evaluate(formula));

@@ -7,6 +7,8 @@ describe('a number with its unit', () => {
     [19.05, 'length', '3/4 in', '≈19 mm'],
     [9.425, 'caliper', '0.371 in', '9.43 mm'],
     [9.525, 'caliper', '3/8 in', '9.53 mm'],
+    [9.525, 'inches', '3/8 in', '3/8 in'],
+    [9.5, 'millimeters', '9.5 mm', '9.5 mm'],
     [0.1, 'fine', '3.9 thousandths', '100 µm'],
     [-0.375, 'fine', '−14.8 thousandths', '−375 µm'],
     [0.5, 'area', '0.00078 in²', '0.5 mm²'],

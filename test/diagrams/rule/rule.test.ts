@@ -3,10 +3,17 @@ import { render } from 'svelte/server';
 import { describe, expect, it, test } from 'vitest';
 import { inches, mm } from '../../../src/core/index.ts';
 import { arrangeRule } from '../../../src/diagrams/rule/arrange.ts';
+import { arrangeBoard } from '../../../src/diagrams/rule/arrangeBoard.ts';
 import { buildUp } from '../../../src/diagrams/rule/buildUp.ts';
-import { describeRule, onTheRule } from '../../../src/diagrams/rule/describe.ts';
+import { describeMeasuring, describeRule, onTheRule } from '../../../src/diagrams/rule/describe.ts';
 import { type RuleDivision, finestStep } from '../../../src/diagrams/rule/division.ts';
-import { type MarkedRule, stretchOf } from '../../../src/diagrams/rule/geometry.ts';
+import { type MarkedRule, stretchOf, ticksOf } from '../../../src/diagrams/rule/geometry.ts';
+import {
+  type Measuring,
+  type Start,
+  placesOf,
+  readingOf,
+} from '../../../src/diagrams/rule/measuring.ts';
 import RuleDrawing from '../../../src/diagrams/rule/RuleDrawing.svelte';
 import { labelFaults } from '../../support/labelFaults.ts';
 
@@ -17,6 +24,7 @@ const DIVISIONS: readonly RuleDivision[] = [
   { unit: 'mm', step: 1 },
   { unit: 'mm', step: 0.5 },
 ];
+const STARTS: readonly Start[] = ['end', 'worn', 'hook', 'number'];
 const in32 = DIVISIONS[1]!;
 const in64 = DIVISIONS[2]!;
 const halfMm = DIVISIONS[4]!;
@@ -79,15 +87,16 @@ describe('the stretch that is drawn', () => {
   });
 
   it('on a phone keeps the numbers on either side of the line', () => {
-    const { first, last, pitch, ticks } = stretchOf(readingAt(in64, inches(2 + 63 / 64)), 250);
+    const { first, last, pitch } = stretchOf(readingAt(in64, inches(2 + 63 / 64)), 250);
     expect(first).toBeLessThanOrEqual(128);
     expect(last).toBeGreaterThanOrEqual(192);
     expect(pitch).toBeGreaterThanOrEqual(3);
-    expect(ticks.flatMap(({ number }) => number ?? [])).toEqual(['2', '3']);
+    const numbers = ticksOf(in64, first, last).flatMap(({ number }) => number ?? []);
+    expect(numbers).toEqual(['2', '3']);
   });
 
   it('gives longer marks to larger parts', () => {
-    const { ticks } = stretchOf(readingAt(in64, inches(2.5)), 900);
+    const ticks = ticksOf(in64, 64, 256);
     const tall = (count: number) => ticks.find((tick) => tick.count === count)!.tall;
     const heights = [128, 160, 144, 136, 132, 130, 129].map(tall);
     expect(heights).toEqual([...heights].sort((a, b) => b - a));
@@ -126,5 +135,46 @@ describe('in words', () => {
   it('reads between marks', () => {
     expect(describeRule(readingAt(halfMm, 25.1), true)).toContain('a little past that mark');
     expect(onTheRule(mm(25.1), halfMm)).toBe('25');
+  });
+});
+
+describe('a board on a rule', () => {
+  const lay = (start: Start, length: number, division: RuleDivision = in32): Measuring => ({
+    division,
+    start,
+    length: mm(length),
+  });
+
+  it('reads too much from a worn end, too little from a hook that stands off', () => {
+    const shows = (start: Start) => readingOf(lay(start, inches(2))).length - inches(2);
+    expect(shows('end')).toBeCloseTo(0, 9);
+    expect(shows('worn')).toBeCloseTo(inches(1 / 32), 6);
+    expect(shows('hook')).toBeCloseTo(-inches(1 / 32), 6);
+    expect(shows('number')).toBeCloseTo(inches(1), 9);
+  });
+
+  it('has its middle halfway between where it starts and where it ends', () => {
+    for (const start of STARTS) {
+      const { start: from, middle, line } = placesOf(lay(start, 47, halfMm));
+      expect(middle - from).toBeCloseTo(23.5, 9);
+      expect(line - middle).toBeCloseTo(23.5, 9);
+    }
+  });
+
+  test.each(DIVISIONS)('$unit $denominator$step: words apart at every width', (division) => {
+    for (const width of [280, 320, 480, 640, 820]) {
+      for (const start of STARTS) {
+        for (const length of [1, 3, 6.35, 18.25, 25, 47.5, 69.05, 101.6, 140]) {
+          const found = labelFaults(arrangeBoard(lay(start, length, division), width));
+          expect(found, `${length} mm from ${start} at ${width} px`).toEqual([]);
+        }
+      }
+    }
+  });
+
+  it('says in words where the board starts and what the rule shows', () => {
+    expect(describeMeasuring(lay('worn', inches(1 / 2)))).toContain(
+      "It reads 17/32 in. The rule's end is worn: it begins at 1/32, and the board starts there. It is 1/2 in long.",
+    );
   });
 });

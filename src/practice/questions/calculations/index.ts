@@ -10,6 +10,7 @@ import { glueRoomOf } from './glueRoom.ts';
 import { movementOf } from './movement.ts';
 import { oddsOf } from './odds.ts';
 import { rowMovementOf } from './rowMovement.ts';
+import { ruleReadingOf } from './ruleReading.ts';
 import { seasonsOf } from './seasons.ts';
 import { withdrawalOf } from './withdrawal.ts';
 
@@ -28,4 +29,5 @@ export const calculations: ReadonlyMap<string, Calculation> = new Map([
   ['caseCorner', caseCornerOf],
   ['comparedCorners', comparedCornersOf],
   ['clamps', clampsOf],
+  ['ruleReading', ruleReadingOf],
 ]);
