@@ -70,8 +70,12 @@ const LONGEST_MM = 100_000;
 /** No length worth reading needs more characters; a pasted page is refused before it is read. */
 const LONGEST_TEXT = 80;
 
-/** The many ways to type a fraction, a quote, a minus or a blank, as one way. */
-function plain(text: string): string {
+/**
+ * The many ways to type a fraction, a quote, a minus or a blank, as one way, in plain characters.
+ * It means the same length.
+ * @example plainLength('1½″') // '1 1/2"'
+ */
+export function plainLength(text: string): string {
   return text
     .replace(/[¼-¾⅐-⅞]/g, (sign) => ` ${VULGAR_FRACTIONS[sign] ?? sign} `)
     .normalize('NFKC')
@@ -209,7 +213,7 @@ const NEXT_SMALLER: Record<UnitName, readonly UnitName[]> = {
 export function parseLength(text: string, unit: LengthUnit): ParsedLength {
   if (text.trim() === '') return refused(`Nothing is typed here. ${HOW_TO_TYPE}`);
   if (text.length > LONGEST_TEXT) return refused(`That is too long for a length. ${HOW_TO_TYPE}`);
-  const typed = plain(text);
+  const typed = plainLength(text);
   const shown = text.trim();
   if (/^-/.test(typed)) {
     return refused(`A length can't be negative. Type it without the minus sign.`);
