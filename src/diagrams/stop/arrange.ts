@@ -50,6 +50,16 @@ function rectangle(a: Point, b: Point): Point[] {
   return [a, { x: b.x, y: a.y }, b, { x: a.x, y: b.y }];
 }
 
+/** Whether the collar was set to another depth than the one that was meant. */
+function isOff({ reach, meant }: StopShapes): boolean {
+  return Math.abs(reach - meant) > 1e-6;
+}
+
+/** How many rows of dimensions stand under a bit. */
+function rowsUnder(shapes: StopShapes): number {
+  return 1 + (shapes.tip > 0 ? 1 : 0) + (isOff(shapes) ? 1 : 0);
+}
+
 /** The wood with its hole, cut along the bit. */
 function drawWood(shapes: StopShapes, frame: Frame): Stroke[] {
   const { wood } = shapes;
@@ -75,6 +85,18 @@ function drawWood(shapes: StopShapes, frame: Frame): Stroke[] {
     { pen: wood.whole ? 'outline' : 'thin', d: open([...far, corners[2]]) },
     { pen: 'thin', d: open([...lower, corners[3]]) },
     { pen: 'outline', d: open([corners[0], corners[3]]) },
+    ...(isOff(shapes) ? meantHole(shapes, frame) : []),
+  ];
+}
+
+/** The hole as it was meant to be, where the collar makes another. */
+function meantHole({ meant, radius }: StopShapes, frame: Frame): Stroke[] {
+  const corner = (along: number, side: -1 | 1) => frame.place(along, side * radius);
+  return [
+    {
+      pen: 'hidden',
+      d: open([corner(0, -1), corner(meant, -1), corner(meant, 1), corner(0, 1)]),
+    },
   ];
 }
 
@@ -89,7 +111,7 @@ function drawTool(shapes: StopShapes, frame: Frame): Stroke[] {
   const collarAt = frame.place(collar, 0).x;
   const shankAt = collarAt - COLLAR - SHANK;
   const bit = shapes.bit.map((p) => frame.place(p.along, p.across));
-  const end = frame.place(shapes.holeDepth + shapes.tip, 0).x;
+  const end = frame.place(shapes.reach + shapes.tip, 0).x;
   return [
     ...(bushing.to > bushing.from
       ? [-1, 1].map((way): Stroke => ({
@@ -119,10 +141,7 @@ function drawTool(shapes: StopShapes, frame: Frame): Stroke[] {
       ? [
           {
             pen: 'thin',
-            d: open([
-              frame.place(shapes.holeDepth, -radius),
-              frame.place(shapes.holeDepth, radius),
-            ]),
+            d: open([frame.place(shapes.reach, -radius), frame.place(shapes.reach, radius)]),
           } as const,
         ]
       : []),
@@ -149,7 +168,7 @@ interface Named extends Dimensions {
 
 /** Bushing, gap and hole depth over the bit, adding up to the stop and to the point under it. */
 function drawDimensions(shapes: StopShapes, frame: Frame, look: Look): Named {
-  const { bushing, standoff, collar, holeDepth, tip, member, radius } = shapes;
+  const { bushing, standoff, collar, reach, holeDepth, meant, tip, member, radius } = shapes;
   const x = (along: number) => frame.place(along, 0).x;
   const r = radius * frame.scale;
   const span = (
@@ -201,6 +220,7 @@ function drawDimensions(shapes: StopShapes, frame: Frame, look: Look): Named {
   }
   const upper = frame.axis - frame.half - 26;
   const lower = frame.axis + frame.half + 24;
+  const deeper = reach > meant;
   const rows = [
     dimensionRow(
       'x',
@@ -208,7 +228,7 @@ function drawDimensions(shapes: StopShapes, frame: Frame, look: Look): Named {
       parts.map((part) => part.span),
     ),
     dimensionRow('x', lower, [
-      span(`${member}.stop`, collar, holeDepth, shapes.stop, [down.collar, down.bit], 'after'),
+      span(`${member}.stop`, collar, reach, shapes.stop, [down.collar, down.bit], 'after'),
     ]),
     ...(tip > 0
       ? [
@@ -216,11 +236,28 @@ function drawDimensions(shapes: StopShapes, frame: Frame, look: Look): Named {
             span(
               `${member}.stopFromPoint`,
               collar,
-              holeDepth + tip,
+              reach + tip,
               shapes.stopFromPoint,
               [down.collar, frame.axis],
               'after',
             ),
+          ]),
+        ]
+      : []),
+    ...(isOff(shapes)
+      ? [
+          dimensionRow('x', lower + (rowsUnder(shapes) - 1) * ROW, [
+            {
+              ...span(
+                'off',
+                Math.min(reach, meant),
+                Math.max(reach, meant),
+                Math.abs(reach - meant),
+                deeper ? [down.wood, down.bit] : [down.bit, down.wood],
+                'after',
+              ),
+              caution: true,
+            },
           ]),
         ]
       : []),
@@ -243,7 +280,16 @@ function drawDimensions(shapes: StopShapes, frame: Frame, look: Look): Named {
   const rowNames = [
     { text: words('stop'), y: lower },
     ...(tip > 0 ? [{ text: words('to the point'), y: lower + ROW }] : []),
-  ].map(({ text, y }): Label => ({ x: frame.left + 2, y, anchor: 'start', kind: 'word', text }));
+    ...(isOff(shapes)
+      ? [
+          {
+            text: words(deeper ? 'too deep by' : 'too shallow by'),
+            y: lower + (rowsUnder(shapes) - 1) * ROW,
+            caution: true,
+          },
+        ]
+      : []),
+  ].map((name): Label => ({ x: frame.left + 2, anchor: 'start', kind: 'word', ...name }));
   return {
     strokes: rows.flatMap((row) => row.strokes),
     labels: [...numbers, ...names, ...rowNames],
@@ -296,10 +342,10 @@ export function arrangeStop(all: readonly StopShapes[], width: number, look: Loo
   const column = beside ? width / all.length : width;
   const longest = Math.max(
     1,
-    ...all.map((s) => Math.max(s.wood.depth, s.holeDepth + s.tip) - s.collar),
+    ...all.map((s) => Math.max(s.wood.depth, s.reach + s.tip) - s.collar),
   );
   const radius = Math.max(0, ...all.map((s) => s.radius));
-  const pointed = all.some((s) => s.tip > 0);
+  const rows = Math.max(...all.map(rowsUnder));
   let [lead, tail] = [COLLAR + SHANK + 14, 12];
   let parts: ReturnType<typeof arrangeBit>[] = [];
   let height = 0;
@@ -307,7 +353,7 @@ export function arrangeStop(all: readonly StopShapes[], width: number, look: Loo
     const free = Math.max(60, column - lead - tail);
     const scale = Math.min(free / longest, LARGEST_SCALE, 70 / Math.max(radius, 1e-3));
     const half = radius * scale * 1.3 + 26;
-    const tall = 2 * half + 62 + 24 + (pointed ? ROW : 0) + 26;
+    const tall = 2 * half + 62 + 24 + (rows - 1) * ROW + 26;
     const spare = Math.min(80, Math.max(0, free - longest * scale) / 2);
     parts = all.map((shapes, i) =>
       arrangeBit(
