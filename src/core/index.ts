@@ -17,6 +17,7 @@ export { defaults } from './joint/defaults.ts';
 export { DEFAULT_POINT } from './joint/tip.ts';
 export { toMark } from './joint/spacing.ts';
 export { type DecodedSetup, type Setup, decodeSetup, encodeSetup } from './setup/setupLink.ts';
+export type { JointLabel, NamedBoard, PieceLabel } from './setup/labels.ts';
 export { stockPins } from './stock/pins.ts';
 export { type SoldGroup, type SoldSize, boardsAsSold } from './stock/boardsAsSold.ts';
 export { shopTable } from './stock/diameterRules.ts';

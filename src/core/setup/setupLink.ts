@@ -2,19 +2,37 @@ import { inches, type Mm, mm } from '../length/mm.ts';
 import { speciesNames } from '../moisture/species.ts';
 import type { BitPoint, Board, JointKind, JointSpec, Pin, System } from '../joint/types.ts';
 import type { LengthUnit } from '../length/parseLength.ts';
+import {
+  type JointLabel,
+  MOST_JOINTS,
+  NO_LABEL,
+  type PieceLabel,
+  boardsFrom,
+  boardsText,
+  countFrom,
+  nameFrom,
+  nameText,
+} from './labels.ts';
+import { LinkFault } from './linkFault.ts';
 
-/** What a link holds: the joints, and the unit that its sender was reading. */
+/** What a link holds: the joints, what they are called, and the unit that its sender was reading. */
 export interface Setup {
   readonly joints: readonly JointSpec[];
   readonly show?: LengthUnit;
+  /** One for each joint, in their order. */
+  readonly labels?: readonly JointLabel[];
+  readonly piece?: PieceLabel;
 }
 
+/** A setup as it was read: every joint has its label, if an empty one. */
+export type ReadSetup = Setup & Required<Pick<Setup, 'labels' | 'piece'>>;
+
 export type DecodedSetup =
-  { readonly ok: true; readonly setup: Setup } | { readonly ok: false; readonly reason: string };
+  | { readonly ok: true; readonly setup: ReadSetup }
+  | { readonly ok: false; readonly reason: string };
 
 const VERSION = '1';
 const LONGEST_LINK = 8000;
-const MOST_JOINTS = 60;
 const MOST_PINS = 40;
 
 /**
@@ -61,6 +79,10 @@ const LENGTHS = {
 type LengthKey = keyof typeof LENGTHS;
 
 const WORDS = [
+  'name',
+  'count',
+  'a.name',
+  'b.name',
   'kind',
   'system',
   'a',
@@ -105,7 +127,7 @@ function pointText(point: BitPoint): string {
   }
 }
 
-function encodeJoint(spec: JointSpec): string {
+function encodeJoint(spec: JointSpec, label: JointLabel): string {
   const omitted = OMITTED[spec.system];
   const board = (each: Board) => times(each.thickness, each.width, each.length);
   const pin = (each: Pin) => times(each.diameter, each.length);
@@ -114,7 +136,11 @@ function encodeJoint(spec: JointSpec): string {
   const optional = (value: Mm | undefined) => (value === undefined ? undefined : decimal(value));
   const { guide = {}, layout = {}, bit = {} } = spec;
   const point = pointText(bit.point ?? omitted.point);
-  const pairs: readonly (readonly [string, string | undefined])[] = [
+  return inPairs([
+    ['name', nameText(label.name)],
+    ['count', label.count === 1 ? undefined : String(label.count)],
+    ['a.name', nameText(label.boardA)],
+    ['b.name', nameText(label.boardB)],
     ['kind', spec.kind],
     ['system', spec.system],
     ['a', board(spec.a)],
@@ -143,7 +169,10 @@ function encodeJoint(spec: JointSpec): string {
     ['reveal', unless(spec.reveal, 0)],
     ['setback', unless(spec.setback, omitted.setback)],
     ['stagger', unless(spec.stagger, 0)],
-  ];
+  ]);
+}
+
+function inPairs(pairs: readonly (readonly [string, string | undefined])[]): string {
   return pairs
     .flatMap(([key, value]) => (value === undefined ? [] : [`${key}=${value}`]))
     .join(';');
@@ -154,12 +183,14 @@ function encodeJoint(spec: JointSpec): string {
  * @example encodeSetup({ joints: [spec] }) // '1;kind=corner;system=in;a=19.05x140x600;…'
  */
 export function encodeSetup(setup: Setup): string {
-  const head = setup.show === undefined ? VERSION : `${VERSION};show=${setup.show}`;
-  return `${head};${setup.joints.map(encodeJoint).join('&')}`;
+  const head = inPairs([
+    ['show', setup.show],
+    ['piece', nameText(setup.piece?.title ?? '')],
+    ['boards', boardsText(setup.piece?.boards ?? [])],
+  ]);
+  const joints = setup.joints.map((spec, i) => encodeJoint(spec, setup.labels?.[i] ?? NO_LABEL));
+  return [VERSION, ...(head === '' ? [] : [head]), joints.join('&')].join(';');
 }
-
-/** Thrown while reading a link, to be turned into a sentence at the door. */
-class LinkFault extends Error {}
 
 function lengthFrom(key: string, text: string, signed = false): Mm {
   const value = /^-?\d{1,7}(\.\d{1,6})?$/.test(text) ? Number(text) : NaN;
@@ -241,8 +272,17 @@ function defined<Fields extends object>(
   };
 }
 
-function decodeJoint(text: string): JointSpec {
-  const fields = fieldsFrom(text);
+function labelFrom(fields: ReadonlyMap<string, string>): JointLabel {
+  const name = (key: string) => (fields.has(key) ? nameFrom(key, fields.get(key)!) : '');
+  return {
+    name: name('name'),
+    count: fields.has('count') ? countFrom('count', fields.get('count')!) : 1,
+    boardA: name('a.name'),
+    boardB: name('b.name'),
+  };
+}
+
+function jointFrom(fields: ReadonlyMap<string, string>): JointSpec {
   const kind = choiceFrom('kind', fields.get('kind'), KINDS);
   const system = choiceFrom('system', fields.get('system'), ['in', 'mm']);
   const omitted = OMITTED[system];
@@ -302,6 +342,21 @@ function decodeJoint(text: string): JointSpec {
   };
 }
 
+/** The pairs before the first joint, which say something of the whole link; each stands once. */
+function headOf(pairs: readonly string[]): {
+  head: ReadonlyMap<string, string>;
+  body: readonly string[];
+} {
+  const head = new Map<string, string>();
+  for (const [i, pair] of pairs.entries()) {
+    const [, key, value] = /^(show|piece|boards)=([^=&]+)$/.exec(pair) ?? [];
+    if (key === undefined || value === undefined) return { head, body: pairs.slice(i) };
+    if (head.has(key)) throw new LinkFault(`it gives “${key}” twice`);
+    head.set(key, value);
+  }
+  return { head, body: [] };
+}
+
 /**
  * Reads a setup from the fragment of a link. Links come from anyone: whatever is in one, this
  * returns joints that can be planned or a sentence that says what is wrong; it never throws.
@@ -324,16 +379,24 @@ export function decodeSetup(fragment: string): DecodedSetup {
     );
   }
   try {
-    const shown = /^show=(in|mm)$/.exec(rest[0] ?? '')?.[1];
-    const joints = rest
-      .slice(shown === undefined ? 0 : 1)
-      .join(';')
-      .split('&');
-    if (joints.length > MOST_JOINTS) return refused(`it has more than ${MOST_JOINTS} joints`);
-    const setup: Setup = { joints: joints.map(decodeJoint) };
+    const { head, body } = headOf(rest);
+    const joints = body.join(';').split('&').map(fieldsFrom);
+    const labels = joints.map(labelFrom);
+    if (labels.reduce((sum, { count }) => sum + count, 0) > MOST_JOINTS) {
+      return refused(`it has more than ${MOST_JOINTS} joints`);
+    }
+    const show = head.has('show') ? choiceFrom('show', head.get('show'), ['in', 'mm']) : undefined;
     return {
       ok: true,
-      setup: shown === 'in' || shown === 'mm' ? { ...setup, show: shown } : setup,
+      setup: {
+        joints: joints.map(jointFrom),
+        ...defined({ show }),
+        labels,
+        piece: {
+          title: head.has('piece') ? nameFrom('piece', head.get('piece')!) : '',
+          boards: head.has('boards') ? boardsFrom(head.get('boards')!) : [],
+        },
+      },
     };
   } catch (fault) {
     if (fault instanceof LinkFault) return refused(fault.message);

@@ -8,6 +8,7 @@ import {
   mm,
   planJoint,
 } from '../../../src/core/index.ts';
+import { tidyName } from '../../../src/core/setup/labels.ts';
 import { ordinaryJoint, sensibleSpec } from '../../support/joints.ts';
 
 function joints(link: string): readonly JointSpec[] {
@@ -86,6 +87,41 @@ describe('a setup link', () => {
     expect(joints(link).map(({ kind }) => kind)).toEqual(['corner', 'edge']);
   });
 
+  it('brings what joints, boards and the piece are called, whatever was typed', () => {
+    const name = fc.string({ unit: 'binary', maxLength: 90 });
+    const count = fc.integer({ min: 1, max: 60 });
+    fc.assert(
+      fc.property(name, name, name, count, name, (title, joint, board, count, other) => {
+        const labels = [{ name: joint, count, boardA: board, boardB: other }];
+        const boards = [{ name: `x${board}`, count }];
+        const link = encodeSetup({
+          joints: [ordinaryJoint('tee', 'in', inches(3 / 4))],
+          labels,
+          piece: { title, boards },
+        });
+        expect(link).toMatch(/^[a-z0-9.,:;=&%-]*$/i);
+        const decoded = decodeSetup(link);
+        if (!decoded.ok) throw new Error(decoded.reason);
+        expect(decoded.setup.labels).toEqual([
+          { name: tidyName(joint), count, boardA: tidyName(board), boardB: tidyName(other) },
+        ]);
+        expect(decoded.setup.piece).toEqual({
+          title: tidyName(title),
+          boards: [{ name: tidyName(`x${board}`), count }],
+        });
+      }),
+      { numRuns: 500 },
+    );
+  });
+
+  it('says nothing of names where there are none', () => {
+    const decoded = decodeSetup(encodeSetup({ joints: [ordinaryJoint('edge', 'mm', mm(18))] }));
+    expect(decoded.ok && decoded.setup.labels).toEqual([
+      { name: '', count: 1, boardA: '', boardB: '' },
+    ]);
+    expect(decoded.ok && decoded.setup.piece).toEqual({ title: '', boards: [] });
+  });
+
   it('is legible in an address as it is', () => {
     fc.assert(
       fc.property(sensibleSpec, (spec) =>
@@ -115,6 +151,16 @@ describe('a setup link', () => {
     ['#1;kind=leg;system=in;a=19.05x140x600;b=40x45x600', /not square/],
     [`#1;kind=corner;system=in;${board};pin=8`, /2 lengths/],
     [`#1;${'x'.repeat(9000)}`, /too long/],
+    [`#1;show=in;show=mm;kind=corner;system=in;${board}`, /twice/],
+    [`#1;show=ft;kind=corner;system=in;${board}`, /show/],
+    [`#1;name=%E0%A4;kind=corner;system=in;${board}`, /no name/],
+    [`#1;name=two%0Alines;kind=corner;system=in;${board}`, /no name/],
+    [`#1;name=${'long'.repeat(20)};kind=corner;system=in;${board}`, /no name/],
+    [`#1;count=0;kind=corner;system=in;${board}`, /count/],
+    [`#1;count=61;kind=corner;system=in;${board}`, /count/],
+    [`#1;boards=Side;kind=corner;system=in;${board}`, /count/],
+    [`#1;boards=Side:2,Side:1;kind=corner;system=in;${board}`, /twice/],
+    [`#1;count=40;kind=edge;system=in;${board}&count=40;kind=edge;system=in;${board}`, /60 joints/],
   ])('that reads %j is refused in a sentence', (link, why) => {
     const decoded = decodeSetup(link);
     expect(decoded.ok).toBe(false);
