@@ -4,5 +4,6 @@ export const navigation = [
   { label: 'Bench', path: '/bench/' },
   { label: 'Trial run', path: '/trial/' },
   { label: 'Measure and correct', path: '/measure/' },
+  { label: 'Teach', path: '/teach/' },
   { label: 'Checks', path: '/checks/' },
 ] as const;
