@@ -3,6 +3,7 @@ import ErrorsFigure from './errors-figure/ErrorsFigure.astro';
 import FitFigure from './fit-figure/FitFigure.astro';
 import GlueFigure from './glue-figure/GlueFigure.astro';
 import JointDrawing from './joint-drawing/JointDrawing.astro';
+import LayoutFigure from './layout-figure/LayoutFigure.astro';
 import MoistureFigure from './moisture-figure/MoistureFigure.astro';
 import MovementFigure from './movement-figure/MovementFigure.astro';
 import PlanNumber from './plan-number/PlanNumber.astro';
@@ -51,6 +52,7 @@ export const lessonComponents = {
   ForInstructor,
   GlueFigure,
   JointDrawing,
+  LayoutFigure,
   MoistureFigure,
   MovementFigure,
   PlanNumber,

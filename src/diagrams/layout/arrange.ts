@@ -14,6 +14,9 @@ const NARROW = 560;
 /** A strip is never thinner than this on the page, in px. */
 const THINNEST = 24;
 
+/** Which of its lengths the reader sets. */
+export type SetLength = 'margin' | 'pitch' | 'length';
+
 /** How strips lie on the page. */
 interface Frame {
   readonly upright: boolean;
@@ -163,6 +166,9 @@ function drawStrip(strip: Strip, i: number, shapes: LayoutShapes, frame: Frame):
     ...strip.holes.flatMap((hole): Stroke[] => {
       const { x, y } = toPage(hole.along, strip.across);
       return [
+        ...(hole.meant === undefined
+          ? []
+          : [{ pen: 'phantom', d: circle(toPage(hole.meant, strip.across), radius) } as const]),
         { pen: 'hole', d: circle({ x, y }, radius) },
         { pen: 'outline', d: circle({ x, y }, radius) },
         { pen: 'thin', d: `M${x - reach},${y}H${x + reach}M${x},${y - reach}V${y + reach}` },
@@ -212,6 +218,7 @@ function runAlong(
   const marks = holes.map((hole) => ({
     along: frame.origin + hole.along * frame.along,
     text: markText(hole.mark, unit),
+    ...(hole.meant !== undefined && { caution: true }),
   }));
   const numberAt = (mark: (typeof marks)[number]): Label[] =>
     frame.upright
@@ -222,6 +229,7 @@ function runAlong(
             anchor: 'middle',
             kind: 'number',
             text: mark.text,
+            ...(mark.caution && { caution: true }),
           },
         ]
       : (['end', 'start'] as const).map((anchor) => ({
@@ -230,6 +238,7 @@ function runAlong(
           anchor,
           kind: 'number',
           text: mark.text,
+          ...(mark.caution && { caution: true }),
         }));
   const origin = frame.origin + start * frame.along;
   return { marks, ...runningDimension(marks, origin, line, frame.place, numberAt) };
@@ -303,7 +312,12 @@ function drawOuterRunning(
 }
 
 /** End margin and pitch beside A, the joint's length beside the last strip. */
-function drawChain(shapes: LayoutShapes, frame: Frame, unit: Unit | 'both'): Dimensions[] {
+function drawChain(
+  shapes: LayoutShapes,
+  frame: Frame,
+  unit: Unit | 'both',
+  set: readonly SetLength[],
+): Dimensions[] {
   const axis = frame.upright ? 'y' : 'x';
   const outside = frame.upright ? ('before' as const) : ('over' as const);
   const a = frame.strips[0]!;
@@ -328,9 +342,18 @@ function drawChain(shapes: LayoutShapes, frame: Frame, unit: Unit | 'both'): Dim
             to: end(first, a.at),
             text: show((length) => length(first)),
             outside: 'before' as const,
+            set: set.includes('margin'),
           },
           ...(final > first && roomy
-            ? [{ from: end(first, a.at), to: end(chainEnd, a.at), text: texts, outside }]
+            ? [
+                {
+                  from: end(first, a.at),
+                  to: end(chainEnd, a.at),
+                  text: texts,
+                  outside,
+                  set: set.includes('pitch'),
+                },
+              ]
             : []),
         ];
   const beside = dimensionRow(axis, a.at - (frame.upright ? chainLine(shapes, unit) : 34), chain);
@@ -343,6 +366,7 @@ function drawChain(shapes: LayoutShapes, frame: Frame, unit: Unit | 'both'): Dim
         to: end(shapes.length, last.at),
         text: markText(shapes.length, unit),
         outside: 'over',
+        set: set.includes('length'),
       },
     ]),
   ];
@@ -375,6 +399,7 @@ function drawAll(
   frame: Frame,
   unit: Unit | 'both',
   withChain: boolean,
+  set: readonly SetLength[],
 ): { strokes: readonly Stroke[]; labels: readonly Label[] }[] {
   return [
     ...shapes.strips.map((strip, i) => ({
@@ -384,17 +409,23 @@ function drawAll(
     ...shapes.strips.map((strip, i) => drawSigns(strip, i, frame)),
     ...shapes.strips.slice(1).map((_, i) => drawRunning(shapes, i + 1, frame, unit)),
     drawOuterRunning(shapes, frame, unit),
-    ...(withChain ? drawChain(shapes, frame, unit) : []),
+    ...(withChain ? drawChain(shapes, frame, unit, set) : []),
     ...shapes.strips.map((strip, i) => drawAcross(strip, i, frame, unit)),
   ];
 }
 
 /** Widens the margins until every number is on the sheet, if it can be. */
-function fit(shapes: LayoutShapes, width: number, unit: Unit | 'both', withChain: boolean) {
+function fit(
+  shapes: LayoutShapes,
+  width: number,
+  unit: Unit | 'both',
+  withChain: boolean,
+  set: readonly SetLength[],
+) {
   let margins: Margins = { left: withChain ? 62 : 44, right: 30 };
   for (let turn = 0; ; turn++) {
     const frame = frameOf(shapes, width, unit, margins);
-    const parts = drawAll(shapes, frame, unit, withChain);
+    const parts = drawAll(shapes, frame, unit, withChain, set);
     const boxes = parts.flatMap((part) => part.labels).map(labelBox);
     const overLeft = Math.max(0, 2 - Math.min(...boxes.map((box) => box.left)));
     const overRight = Math.max(0, Math.max(...boxes.map((box) => box.right)) - (width - 2));
@@ -408,10 +439,15 @@ function fit(shapes: LayoutShapes, width: number, unit: Unit | 'both', withChain
  * Lays out the row of pins on a sheet `width` px wide. On a phone the joint line runs down the
  * page; where the joint is long for its thickness, the strips are drawn thicker than to scale.
  */
-export function arrangeLayout(shapes: LayoutShapes, width: number, unit: Unit | 'both'): Sheet {
-  const full = fit(shapes, width, unit, true);
+export function arrangeLayout(
+  shapes: LayoutShapes,
+  width: number,
+  unit: Unit | 'both',
+  set: readonly SetLength[] = [],
+): Sheet {
+  const full = fit(shapes, width, unit, true, set);
   // The running dimensions say it all; margin and pitch are there where they have room.
-  const { frame, parts } = full.fits ? full : fit(shapes, width, unit, false);
+  const { frame, parts } = full.fits ? full : fit(shapes, width, unit, false, set);
   const height = Math.ceil(frame.height);
   const toScale = Math.abs(frame.along - frame.across) < 1e-9;
   const notes = [

@@ -1,5 +1,6 @@
 import type { JointPlan } from '../../core/joint/types.ts';
 import { type Unit, reading } from '../drafting/reading.ts';
+import { layoutShapes } from './geometry.ts';
 
 /** The name of the drawing. */
 export function titleOfLayout(plan: JointPlan): string {
@@ -7,7 +8,11 @@ export function titleOfLayout(plan: JointPlan): string {
 }
 
 /** The layout in sentences: its values, and what would change them. */
-export function describeLayout(plan: JointPlan, unit: Unit): string {
+export function describeLayout(
+  plan: JointPlan,
+  unit: Unit,
+  marksOnB: readonly number[] = [],
+): string {
   const say = (write: (length: (mm: number) => string) => string) =>
     reading((length) => write((mm) => `${length(mm)} ${unit}`))[unit];
   const { marks, positions, spec } = plan;
@@ -29,5 +34,16 @@ export function describeLayout(plan: JointPlan, unit: Unit): string {
           (length) =>
             ` The second apron's marks: ${plan.secondRow.map((mark) => length(mark)).join('; ')}.`,
         );
-  return `${head} ${list}${onB}${second} A longer joint takes more pins; a smaller end margin spreads them farther apart.`;
+  const astray = layoutShapes(plan, marksOnB).strips[1]!.holes.flatMap(
+    ({ mark, along, meant }, i) =>
+      meant === undefined
+        ? []
+        : [
+            say(
+              (length) =>
+                ` On B the mark of pin ${i + 1} is at ${length(mark)}, off by ${length(Math.abs(along - meant))}.`,
+            ),
+          ],
+  );
+  return `${head} ${list}${onB}${second}${astray.join('')} A longer joint takes more pins; a smaller end margin spreads them farther apart.`;
 }

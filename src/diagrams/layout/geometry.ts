@@ -1,4 +1,5 @@
 import type { JointPlan } from '../../core/joint/types.ts';
+import { TOLERANCE } from '../../core/length/mm.ts';
 
 /** A side of a board along the joint line, with its holes, in mm. */
 export interface Strip {
@@ -18,7 +19,14 @@ export interface Strip {
   readonly from: 'face' | 'end';
   /** Its marks are not those of the strip before it. */
   readonly ownMarks: boolean;
-  readonly holes: readonly { readonly along: number; readonly mark: number }[];
+  readonly holes: readonly StripHole[];
+}
+
+export interface StripHole {
+  readonly along: number;
+  readonly mark: number;
+  /** Where it should have been, where its mark is off. */
+  readonly meant?: number;
 }
 
 /** The joint along its line, in mm. */
@@ -91,13 +99,28 @@ function stripB(plan: JointPlan): Strip {
   return base;
 }
 
+/** B with its marks as they were made, from its own reference end. */
+function markedB(strip: Strip, marks: readonly number[]): Strip {
+  const holes = strip.holes.map(({ along, mark }, i): StripHole => {
+    const own = marks[i] ?? mark;
+    const off = own - mark;
+    return Math.abs(off) < TOLERANCE
+      ? { along, mark }
+      : { along: along + off, mark: own, meant: along };
+  });
+  return holes.some(({ meant }) => meant !== undefined)
+    ? { ...strip, ownMarks: true, holes }
+    : strip;
+}
+
 /**
  * The faces of the joint beside each other, as they lie when both boards are hooked on the same
  * end, in mm. A leg has its second face too, with the second apron's row.
+ * @param marksOnB from B's reference end, where they are not those of the plan
  */
-export function layoutShapes(plan: JointPlan): LayoutShapes {
+export function layoutShapes(plan: JointPlan, marksOnB: readonly number[] = []): LayoutShapes {
   const { positions } = plan;
-  const b = stripB(plan);
+  const b = markedB(stripB(plan), marksOnB);
   const second: Strip[] =
     plan.secondRow.length === 0
       ? []

@@ -12,6 +12,8 @@ const CROWDED = 16;
 export interface RunningMark {
   readonly along: number;
   readonly text: Reading;
+  /** This mark is not where it should be. */
+  readonly caution?: boolean;
 }
 
 /** Order in which numbers are placed, so that the ends and then the even parts keep theirs. */
