@@ -6,6 +6,7 @@ import type { Label } from './label.ts';
  * - `outline` visible edge, thick · `hidden` hidden edge, dashed · `thin` dimension and extension
  *   line, break line · `center` chain line · `phantom` what a bit does beyond the wood, dashed
  * - `arrow` filled arrowhead or dot · areas: `wood-a`, `wood-b`, `hole`, `pin`, `steel`, `glue`
+ * - `grain` lines of the wood on a surface · `shade` over a surface that looks away from the light
  * - `mark` face and edge marks · `sign` the caution mark
  */
 export type Pen =
@@ -17,6 +18,8 @@ export type Pen =
   | 'arrow'
   | 'wood-a'
   | 'wood-b'
+  | 'grain'
+  | 'shade'
   | 'hole'
   | 'pin'
   | 'steel'
