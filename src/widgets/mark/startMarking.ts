@@ -1,0 +1,49 @@
+import type { MarkEvent, MarkRequest } from './markFiles.ts';
+
+/** So long the page may be kept from drawing a frame where there is no worker, in ms. */
+const SLICE = 12;
+
+/**
+ * Marks files in a worker; where none can be started, a little at a time between the page's
+ * frames.
+ * @param tell gets what marking says
+ * @returns ends it
+ */
+export function startMarking(request: MarkRequest, tell: (event: MarkEvent) => void): () => void {
+  try {
+    const worker = new Worker(new URL('./mark.worker.ts', import.meta.url), { type: 'module' });
+    let inSlices: (() => void) | undefined;
+    worker.onmessage = ({ data }: MessageEvent<MarkEvent>) => tell(data);
+    worker.onerror = () => {
+      worker.terminate();
+      inSlices ??= markInSlices(request, tell);
+    };
+    worker.postMessage(request);
+    return () => {
+      worker.terminate();
+      inSlices?.();
+    };
+  } catch {
+    return markInSlices(request, tell);
+  }
+}
+
+function markInSlices(request: MarkRequest, tell: (event: MarkEvent) => void): () => void {
+  let ended = false;
+  void (async () => {
+    const { markFiles } = await import('./markFiles.ts');
+    let paused = performance.now();
+    for await (const event of markFiles(request)) {
+      if (ended) return;
+      const progress = event.kind === 'read' || event.kind === 'marked';
+      const pause = performance.now() - paused > SLICE;
+      if (!progress || pause) tell(event);
+      if (!pause) continue;
+      await new Promise((resume) => setTimeout(resume));
+      paused = performance.now();
+    }
+  })();
+  return () => {
+    ended = true;
+  };
+}
