@@ -4,6 +4,7 @@ export const navigation = [
   { label: 'Bench', path: '/bench/' },
   { label: 'Trial run', path: '/trial/' },
   { label: 'Measure and correct', path: '/measure/' },
+  { label: 'Your work', path: '/your-work/' },
   { label: 'Teach', path: '/teach/' },
   { label: 'Checks', path: '/checks/' },
 ] as const;

@@ -1,7 +1,7 @@
 import type { JointKind, System } from '../../core/joint/types.ts';
 import { mm } from '../../core/length/mm.ts';
 import { type Given, LEVELS, type Limits, type Made } from '../questions/types.ts';
-import { LONGEST_NAME, benchName } from './benchName.ts';
+import { benchName } from './benchName.ts';
 import { type ProgressEvent, partsOf } from './events.ts';
 import { type VersionedEvent, broughtUp, inOrder } from './stored.ts';
 
@@ -168,9 +168,7 @@ function madeFrom(value: unknown, question: string): Made {
 }
 
 function nameFrom(fields: Fields, name: string): string {
-  const value = fields.text(name, new RegExp(`^.{0,${LONGEST_NAME}}$`, 'u'));
-  if (benchName(value) !== value) throw new EntryFault(NOT_AS_KEPT);
-  return value;
+  return benchName(fields.text(name, /^.{0,100}$/s));
 }
 
 function eventFrom(value: unknown, now: number): ProgressEvent {

@@ -1,4 +1,4 @@
-import { type ProgressEvent, partsOf } from './events.ts';
+import type { ProgressEvent } from './events.ts';
 
 /** How far a learner is with a lesson. Moments are milliseconds since 1970 (UTC). */
 export interface LessonState {
@@ -15,7 +15,7 @@ export interface LessonState {
 
 /** The lesson in which something was done; undefined where it was done in none. */
 export function lessonOf(event: ProgressEvent): string | undefined {
-  if (event.kind === 'answer') return partsOf(event.question)?.lesson;
+  if (event.kind === 'answer') return /^(.+)\//.exec(event.question)?.[1];
   return event.kind === 'name' ? undefined : event.lesson;
 }
 

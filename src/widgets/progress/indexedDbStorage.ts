@@ -63,6 +63,6 @@ export function indexedDbStorage(name: string): EventStorage {
           learner === undefined ? events.getAll() : events.index(BY_LEARNER).getAll(learner),
         ),
       ),
-    clear: () => within('readwrite', async (events) => void events.clear()),
+    clear: async () => void (await result(indexedDB.deleteDatabase(name))),
   };
 }

@@ -22,16 +22,16 @@ function randomId(): string {
   return Array.from(bytes, (byte) => byte.toString(16).padStart(2, '0')).join('');
 }
 
-/** Why nothing can be kept, for the reader. */
-function sentence(fault: unknown): string {
-  switch ((fault as DOMException | undefined)?.name) {
-    case 'QuotaExceededError':
-      return 'There is no room left on this machine. What you answer now is lost when you leave this page, unless there is room again before you answer once more.';
-    case 'VersionError':
-      return 'A newer edition of this workbook has kept your work on this machine. Close every tab of it and open it again; what you answer until then is lost.';
-    default:
-      return 'This browser keeps nothing for this page, as in a private window. What you answer is lost when you leave the page.';
-  }
+/**
+ * Why what is done now is not kept; empty while it is. `Trouble.astro` has the sentences. `full`:
+ * there is no room; `newer`: a later edition laid the database out; `private`: the browser keeps
+ * nothing.
+ */
+export type Trouble = '' | 'full' | 'newer' | 'private';
+
+function troubleOf(fault: unknown): Trouble {
+  const { name } = fault as DOMException;
+  return name === 'QuotaExceededError' ? 'full' : name === 'VersionError' ? 'newer' : 'private';
 }
 
 /**
@@ -41,15 +41,14 @@ function sentence(fault: unknown): string {
 class Log {
   /** What the learner has done, in the order in which it happened. */
   events: readonly ProgressEvent[] = [];
-  /** Why what is done now is not kept, in a sentence; empty while it is. */
-  trouble = '';
+  trouble: Trouble = '';
 
   #storage: EventStorage | undefined;
   #channel: BroadcastChannel | undefined;
   #opening: Promise<void> | undefined;
   #unkept: readonly ProgressEvent[] = [];
   readonly #ownId = randomId();
-  readonly #listeners = new Set<() => void>();
+  readonly #listeners: (() => void)[] = [];
 
   /** Reads what is kept. Call it in the browser, as often as you like. */
   open(): Promise<void> {
@@ -58,7 +57,7 @@ class Log {
 
   /** Calls back whenever something has changed. */
   listen(listener: () => void): void {
-    this.#listeners.add(listener);
+    this.#listeners.push(listener);
   }
 
   /** Who is learning. */
@@ -108,7 +107,7 @@ class Log {
       this.trouble = '';
       this.#tell('added');
     } catch (fault) {
-      this.trouble = sentence(fault);
+      this.trouble = troubleOf(fault);
     }
     this.#changed();
   }
@@ -154,7 +153,7 @@ class Log {
       if (learner !== this.learner) return; // another has sat down meanwhile, and is being read
       this.events = union(events, this.events);
     } catch (fault) {
-      this.trouble = sentence(fault);
+      this.trouble = troubleOf(fault);
     }
     this.#changed();
   }
@@ -164,6 +163,7 @@ class Log {
   }
 
   #changed(): void {
+    document.documentElement.dataset['trouble'] = this.trouble;
     for (const listener of this.#listeners) listener();
   }
 }

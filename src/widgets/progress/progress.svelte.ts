@@ -1,18 +1,17 @@
 import type { AnswerEvent, ProgressEvent } from '../../practice/progress/events.ts';
 import { type LessonState, lessonState as stateIn } from '../../practice/progress/lessonState.ts';
-import type { Given, Marked, Question } from '../../practice/questions/types.ts';
 import { log } from './log.ts';
+
+export { recordAnswer, recordSignOff } from './record.ts';
 
 /** The log for islands: whatever reads it in markup or a `$derived` follows. */
 class Progress {
   #events = $state.raw<readonly ProgressEvent[]>([]);
-  #trouble = $state('');
 
   constructor() {
     if (typeof document === 'undefined') return;
     log.listen(() => {
       this.#events = log.events;
-      this.#trouble = log.trouble;
     });
     void log.open();
   }
@@ -21,32 +20,9 @@ class Progress {
   get events(): readonly ProgressEvent[] {
     return this.#events;
   }
-
-  /** Why what is done now is not kept, in a sentence for the page; empty while it is. */
-  get trouble(): string {
-    return this.#trouble;
-  }
 }
 
 export const progress = new Progress();
-
-/** Keeps an answer that was marked. What could not be read is no answer, and is not kept. */
-export function recordAnswer(question: Question, given: Given, marked: Marked): void {
-  if (marked.verdict === 'unreadable') return;
-  void log.append({
-    kind: 'answer',
-    question: question.identity,
-    ...(question.made && { made: question.made }),
-    given,
-    right: marked.verdict === 'right',
-    mistakes: marked.remarks.flatMap(({ misconception }) => misconception?.id ?? []),
-  });
-}
-
-/** Keeps that a lesson's task in the shop was seen and signed off, or that this is taken back. */
-export function recordSignOff(lesson: string, bench: string, seen: boolean): void {
-  void log.append({ kind: 'sign-off', lesson, bench, seen });
-}
 
 /**
  * The learner's answers to a question, the first one first.
