@@ -1,11 +1,14 @@
 import ClampsFigure from './clamps-figure/ClampsFigure.astro';
 import ErrorsFigure from './errors-figure/ErrorsFigure.astro';
 import FitFigure from './fit-figure/FitFigure.astro';
+import FreshNumbers from './fresh-numbers/FreshNumbers.astro';
 import GlueFigure from './glue-figure/GlueFigure.astro';
 import JointDrawing from './joint-drawing/JointDrawing.astro';
+import JointFigure from './joint-figure/JointFigure.astro';
 import LayoutFigure from './layout-figure/LayoutFigure.astro';
 import MoistureFigure from './moisture-figure/MoistureFigure.astro';
 import MovementFigure from './movement-figure/MovementFigure.astro';
+import PinChoiceFigure from './pin-choice-figure/PinChoiceFigure.astro';
 import PlanNumber from './plan-number/PlanNumber.astro';
 import Prediction from './prediction/Prediction.astro';
 import Question from './self-check/Question.astro';
@@ -50,11 +53,14 @@ export const lessonComponents = {
   ErrorsFigure,
   FitFigure,
   ForInstructor,
+  FreshNumbers,
   GlueFigure,
   JointDrawing,
+  JointFigure,
   LayoutFigure,
   MoistureFigure,
   MovementFigure,
+  PinChoiceFigure,
   PlanNumber,
   Prediction,
   Question,
