@@ -15,7 +15,7 @@ import type { Numbers } from '../practice/questions/numbers.ts';
 import { isJoint } from '../practice/questions/setupKinds.ts';
 import { numbersOf as numbersOfSetup } from '../practice/questions/numbersOf.ts';
 import { readSetups } from '../practice/questions/setups.ts';
-import type { LessonQuestion } from '../practice/questions/types.ts';
+import type { Question } from '../practice/questions/types.ts';
 
 const questionTexts = import.meta.glob<string>('../../content/questions/*.yaml', {
   query: '?raw',
@@ -24,7 +24,8 @@ const questionTexts = import.meta.glob<string>('../../content/questions/*.yaml',
 });
 
 const setups = readSetups('content/setups.yaml', setupsText);
-const misconceptions = readMisconceptions('content/misconceptions.yaml', misconceptionsText);
+/** content/misconceptions.yaml, read. */
+export const misconceptions = readMisconceptions('content/misconceptions.yaml', misconceptionsText);
 
 const joints = new Map(
   [...setups].flatMap(([name, setup]) => (isJoint(setup) ? [[name, setup]] : [])),
@@ -62,7 +63,7 @@ export function numbersOf(name: string): Numbers {
  * The questions of the lesson that a component stands in.
  * @param props the component's, with `at` as lessons give it: file and line
  */
-export function questionsFor(props: Record<string, unknown>): readonly LessonQuestion[] {
+export function questionsFor(props: Record<string, unknown>): readonly Question[] {
   const at = String(props['at']);
   const lesson = /content\/lessons\/([\w-]+)\.mdx/.exec(at)?.[1];
   const file = `content/questions/${lesson}.yaml`;
@@ -74,7 +75,7 @@ export function questionsFor(props: Record<string, unknown>): readonly LessonQue
 }
 
 /** The lesson's question of this id. */
-export function questionFor(props: Record<string, unknown>, id: string): LessonQuestion {
+export function questionFor(props: Record<string, unknown>, id: string): Question {
   const questions = questionsFor(props);
   const found = questions.find(({ identity }) => identity.includes(`/${id}@`));
   if (!found) throw new Error(`${String(props['at'])}: no question '${id}' in this lesson's file`);

@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { plainText } from '../../src/core/working/plainText.ts';
 import type { Sentence } from '../../src/core/working/sentence.ts';
-import type { LessonQuestion, NamedMistake } from '../../src/practice/questions/types.ts';
+import type { Question, NamedMistake } from '../../src/practice/questions/types.ts';
 import { templates } from '../../src/practice/made/index.ts';
 import { filesIn, misconceptions, questions, setups, textOf } from '../practice/contentFiles.ts';
 
 interface WrongAnswer {
-  readonly question: LessonQuestion;
+  readonly question: Question;
   readonly misconception?: NamedMistake | undefined;
   readonly why: Sentence;
 }
@@ -20,7 +20,7 @@ const wrongAnswers = questions.flatMap((question): WrongAnswer[] =>
         .map(({ misconception, why }) => ({ question, misconception, why })),
 );
 
-function textsOf(question: LessonQuestion): readonly string[] {
+function textsOf(question: Question): readonly string[] {
   const sentences = [
     question.ask,
     ...(question.kind === 'length'

@@ -3,7 +3,7 @@ import { join, resolve } from 'node:path';
 import { readMisconceptions } from '../../src/practice/questions/misconceptions.ts';
 import { readQuestions } from '../../src/practice/questions/readQuestions.ts';
 import { readSetups } from '../../src/practice/questions/setups.ts';
-import type { LessonQuestion } from '../../src/practice/questions/types.ts';
+import type { Question } from '../../src/practice/questions/types.ts';
 
 const root = resolve(import.meta.dirname, '../..');
 
@@ -27,7 +27,7 @@ export const misconceptions = readMisconceptions(
 );
 
 /** The project's own questions, all lessons together. */
-export const questions: readonly LessonQuestion[] = filesIn('content/questions', '.yaml').flatMap(
+export const questions: readonly Question[] = filesIn('content/questions', '.yaml').flatMap(
   (file) => {
     const lesson = file.replace(/^.*\/|\.yaml$/g, '');
     return readQuestions(file, textOf(file), lesson, { setups, misconceptions });
@@ -35,7 +35,7 @@ export const questions: readonly LessonQuestion[] = filesIn('content/questions',
 );
 
 /** One of them. @param id as in its file */
-export function questionCalled(id: string): LessonQuestion {
+export function questionCalled(id: string): Question {
   const found = questions.find(({ identity }) => identity.includes(`/${id}@`));
   if (!found) throw new Error(`no question '${id}'`);
   return found;

@@ -37,7 +37,11 @@ export function markOrder(question: OrderQuestion, given: readonly string[]): Ma
     verdict: 'wrong',
     remarks: [
       { says: [well, ...first.says], choice: first.id },
-      { says: first.why, choice: first.id, misconception: first.misconception },
+      {
+        says: first.why,
+        choice: first.id,
+        ...(first.misconception && { misconception: first.misconception }),
+      },
     ],
   };
 }

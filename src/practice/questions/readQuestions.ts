@@ -14,10 +14,10 @@ import {
   type Choice,
   type ChoiceQuestion,
   type LengthQuestion,
-  type LessonQuestion,
   type Mistake,
   type NamedMistake,
   QUESTION_PARTS,
+  type Question,
   type ShownStep,
 } from './types.ts';
 import { USUAL_TOLERANCE } from './usualTolerance.ts';
@@ -165,7 +165,7 @@ function readWorking(
   return at(wanted, () => workingOf(wanted.text(), { numbers }).map(showStep));
 }
 
-function readQuestion(entry: YamlEntry, lesson: string, ground: QuestionGround): LessonQuestion {
+function readQuestion(entry: YamlEntry, lesson: string, ground: QuestionGround): Question {
   const kind = entry.get('kind').oneOf(['one', 'several', 'length']);
   // Before anything is asked for: a misspelled field is told by its own line.
   entry.only(
@@ -227,7 +227,7 @@ export function readQuestions(
   text: string,
   lesson: string,
   ground: QuestionGround,
-): readonly LessonQuestion[] {
+): readonly Question[] {
   const seen = new Set<string>();
   return readYaml(file, text)
     .items()

@@ -13,9 +13,6 @@ import type { DrawnSetup } from './drawnSetup.ts';
 export type Question =
   ChoiceQuestion | LengthQuestion | OrderQuestion | FaultQuestion | RuleQuestion;
 
-/** The kinds that a lesson's own file asks. */
-export type LessonQuestion = ChoiceQuestion | LengthQuestion;
-
 /** Where in a lesson a question stands. */
 export const QUESTION_PARTS = ['prediction', 'example', 'on-your-own', 'self-check'] as const;
 export type QuestionPart = (typeof QUESTION_PARTS)[number];
@@ -94,10 +91,10 @@ export interface OrderStep {
   readonly says: Sentence;
   /** The steps that must be done before it, by their ids. */
   readonly after: readonly string[];
-  /** Why it has to wait for them. */
+  /** Why it has to wait for them; of one that waits for none, why it can come first. */
   readonly why: Sentence;
-  /** What whoever does it too soon has in mind. */
-  readonly misconception: NamedMistake;
+  /** What whoever does it too soon has in mind; none where it waits for no other. */
+  readonly misconception?: NamedMistake;
 }
 
 /** One or more places of a drawing that are at fault; the list of its places serves as well. */
