@@ -10,22 +10,18 @@ const LAID_OUT_FOR = 540;
 const FORWARD = new Set(['ArrowRight', 'PageDown']);
 const BACK = new Set(['ArrowLeft', 'PageUp']);
 
-export function offerClassView(): void {
-  if (!document.fullscreenEnabled) return;
-  for (const panel of document.querySelectorAll<HTMLElement>('.panel:has(figure)')) offer(panel);
-}
-
-function offer(panel: HTMLElement): void {
-  const open = document.createElement('button');
-  open.type = 'button';
-  open.className = 'class-view-open';
-  open.textContent = 'Show to the class';
-  open.addEventListener('click', () => void panel.requestFullscreen());
-
+/**
+ * Shows a figure alone on the screen, until the reader leaves it.
+ * @param panel the sheet with the figure and its controls
+ * @param open the button that was pressed
+ */
+export function showToClass(panel: HTMLElement, open: HTMLElement): void {
   const bar = document.createElement('p');
   bar.className = 'class-view-bar';
   bar.hidden = true;
-  panel.append(open, bar);
+  panel.append(bar);
+  const session = new AbortController();
+  const { signal } = session;
 
   let chosen: HTMLInputElement | undefined;
 
@@ -48,30 +44,42 @@ function offer(panel: HTMLElement): void {
     show();
   };
 
-  panel.addEventListener('fullscreenchange', () => {
-    const on = document.fullscreenElement === panel;
-    panel.classList.toggle('class-view', on);
-    panel.style.setProperty('--magnified', String(Math.max(1, innerHeight / LAID_OUT_FOR)));
-    if (on) choose(0);
-    else {
-      bar.hidden = true;
+  panel.addEventListener(
+    'fullscreenchange',
+    () => {
+      const on = document.fullscreenElement === panel;
+      panel.classList.toggle('class-view', on);
+      panel.style.setProperty('--magnified', String(Math.max(1, innerHeight / LAID_OUT_FOR)));
+      if (on) {
+        choose(0);
+        return;
+      }
+      session.abort();
+      bar.remove();
       open.focus();
-    }
-  });
+    },
+    { signal },
+  );
 
-  panel.addEventListener('input', () => requestAnimationFrame(show));
+  panel.addEventListener('input', () => requestAnimationFrame(show), { signal });
 
-  panel.addEventListener('keydown', (event) => {
-    if (document.fullscreenElement !== panel || event.altKey || event.ctrlKey) return;
-    const { target, key } = event;
-    // In a typed field the arrows belong to its text.
-    if (target instanceof HTMLInputElement && target.type === 'text') return;
-    if (key === 'ArrowUp' || key === 'ArrowDown') choose(key === 'ArrowDown' ? 1 : -1);
-    else if (FORWARD.has(key)) move(chosen, 1);
-    else if (BACK.has(key)) move(chosen, -1);
-    else return;
-    event.preventDefault();
-  });
+  panel.addEventListener(
+    'keydown',
+    (event) => {
+      if (document.fullscreenElement !== panel || event.altKey || event.ctrlKey) return;
+      const { target, key } = event;
+      // In a typed field the arrows belong to its text.
+      if (target instanceof HTMLInputElement && target.type === 'text') return;
+      if (key === 'ArrowUp' || key === 'ArrowDown') choose(key === 'ArrowDown' ? 1 : -1);
+      else if (FORWARD.has(key)) move(chosen, 1);
+      else if (BACK.has(key)) move(chosen, -1);
+      else return;
+      event.preventDefault();
+    },
+    { signal },
+  );
+
+  void panel.requestFullscreen();
 }
 
 function move(slider: HTMLInputElement | undefined, steps: number): void {

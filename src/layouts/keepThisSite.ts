@@ -1,12 +1,7 @@
-/** Registers the service worker when the page has nothing better to do, and says how it goes. */
-export function keepThisSite(): void {
+/** Registers the service worker, and says in the foot of the page how far it is. */
+export async function keepThisSite(): Promise<void> {
   const { keep, base } = document.documentElement.dataset;
   if (keep === undefined || base === undefined || !('serviceWorker' in navigator)) return;
-  if (document.readyState === 'complete') void register(base);
-  else addEventListener('load', () => void register(base), { once: true });
-}
-
-async function register(base: string): Promise<void> {
   try {
     const registration = await navigator.serviceWorker.register(`${base}offline.js`, {
       scope: base,
