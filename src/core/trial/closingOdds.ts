@@ -1,10 +1,12 @@
 import { TOLERANCE, type Mm } from '../length/mm.ts';
 import { Gates } from './gates.ts';
-import { drawNormal } from './normal.ts';
 import { PlayCircles } from './playCircles.ts';
 import { requireAtLeast, requireCount } from './require.ts';
 import { BOTH_HOLES, checkedPlay, pinStreams, type RowErrors } from './rowErrors.ts';
 import { type Odds, wilson } from './wilson.ts';
+
+/** Joints whose errors are drawn in one go: few enough to stay at hand, many enough to be worth it. */
+const BATCH = 256;
 
 export interface ClosingOddsInput extends RowErrors {
   /** The most that the faces may stand off each other at the ends and count as flush, mm, 0 or more. */
@@ -51,6 +53,7 @@ export function closingOdds(input: ClosingOddsInput): ClosingOdds {
     mayTurn,
   );
   const streams = pinStreams(input.seed, count);
+  const drawn = streams.map(() => new Float64Array(2 * BATCH));
   const along = new Float64Array(count);
   const across = new Float64Array(count);
   const scaleAlong = BOTH_HOLES * sigmaAlong;
@@ -60,23 +63,13 @@ export function closingOdds(input: ClosingOddsInput): ClosingOdds {
   let flush = 0;
   let flushable = 0;
   for (let trial = 0; trial < trials; trial++) {
-    let low = -Infinity;
-    let high = Infinity;
+    const at = 2 * (trial % BATCH);
+    if (at === 0) streams.forEach((stream, j) => stream.fill(drawn[j] as Float64Array));
     for (let j = 0; j < count; j++) {
-      const stream = streams[j] as (typeof streams)[number];
-      // Drawn for lost joints too, so that each stream stays in step with the joints.
-      const drawnAlong = drawNormal(stream);
-      const drawnAcross = drawNormal(stream);
-      if (low > high) continue;
-      const off = bias.along + scaleAlong * drawnAlong;
-      along[j] = off;
-      across[j] = bias.across + scaleAcross * drawnAcross;
-      // Turning does nothing for errors along the row: where these alone are too many, it is lost.
-      const reach = (play[j] as number) + TOLERANCE;
-      if (off - reach > low) low = off - reach;
-      if (off + reach < high) high = off + reach;
+      const errors = drawn[j] as Float64Array;
+      along[j] = bias.along + scaleAlong * (errors[at] as number);
+      across[j] = bias.across + scaleAcross * (errors[at + 1] as number);
     }
-    if (low > high) continue;
     circles.settle(along, across, TOLERANCE);
     if (circles.miss > TOLERANCE) continue;
     fits++;
@@ -84,7 +77,7 @@ export function closingOdds(input: ClosingOddsInput): ClosingOdds {
     if (Math.abs(circles.across) <= flushWithin && Math.abs(atEnd) <= flushWithin) {
       flush++;
       flushable++;
-    } else if (gates.canBeFlush(along, across, circles.along)) {
+    } else if (gates.canBeFlush(along, across, circles)) {
       flushable++;
     }
   }

@@ -1,5 +1,4 @@
 import { TOLERANCE, type Mm, mm } from '../length/mm.ts';
-import { drawNormal } from './normal.ts';
 import { PlayCircles } from './playCircles.ts';
 import { requireCount } from './require.ts';
 import { BOTH_HOLES, checkedPlay, pinStreams, type RowErrors } from './rowErrors.ts';
@@ -99,10 +98,11 @@ function settle(
 function errorsOf({ positions, sigmaAlong, sigmaAcross, bias, seed }: RowErrors, index: number) {
   const along: number[] = [];
   const across: number[] = [];
+  const drawn = new Float64Array(2 * (index + 1));
   for (const stream of pinStreams(seed, positions.length)) {
-    for (let before = 0; before < 2 * index; before++) drawNormal(stream);
-    along.push((bias?.along ?? 0) + BOTH_HOLES * sigmaAlong * drawNormal(stream));
-    across.push((bias?.across ?? 0) + BOTH_HOLES * sigmaAcross * drawNormal(stream));
+    stream.fill(drawn);
+    along.push((bias?.along ?? 0) + BOTH_HOLES * sigmaAlong * drawn[2 * index]!);
+    across.push((bias?.across ?? 0) + BOTH_HOLES * sigmaAcross * drawn[2 * index + 1]!);
   }
   return { along, across };
 }

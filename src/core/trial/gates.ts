@@ -15,12 +15,21 @@ const MOST_STEPS = 60;
  *
  * One object serves many rows of the same positions; lengths in mm.
  */
+/** A shift along and across, mm, and a turn, radians. */
+interface Settled {
+  readonly along: number;
+  readonly across: number;
+  readonly turn: number;
+}
+
 export class Gates {
   readonly #pins: number;
   /** Where each gate stands along the row: the pins, then the two ends. */
   readonly #x: Float64Array;
   readonly #play: Float64Array;
   readonly #mayTurn: boolean;
+  readonly #length: number;
+  readonly #flush: number;
   readonly #top: Float64Array;
   readonly #bottom: Float64Array;
   /** How fast each gate narrows as the shift along grows: d(half width). */
@@ -42,13 +51,16 @@ export class Gates {
     this.#x = Float64Array.from([...positions, 0, length]);
     this.#play = Float64Array.from(play);
     this.#mayTurn = mayTurn;
+    this.#length = length;
+    this.#flush = flush;
     this.#top = new Float64Array(pins + 2).fill(flush);
     this.#bottom = new Float64Array(pins + 2).fill(-flush);
     this.#narrowing = new Float64Array(pins + 2);
   }
 
-  /** `from` is a shift along the joint at which every pin goes in. */
-  canBeFlush(along: ArrayLike<number>, across: ArrayLike<number>, from: number): boolean {
+  /** `settled` is a shift and a turn at which every pin goes in. */
+  canBeFlush(along: ArrayLike<number>, across: ArrayLike<number>, settled: Settled): boolean {
+    if (this.#justLeveled(along, across, settled)) return true;
     let low = -Infinity;
     let high = Infinity;
     for (let j = 0; j < this.#pins; j++) {
@@ -59,7 +71,7 @@ export class Gates {
     let lowSlope = NaN;
     let highShut = NaN;
     let highSlope = NaN;
-    let shift = from;
+    let shift = settled.along;
     for (let step = 0; step < MOST_STEPS; step++) {
       this.#look(along, across, shift);
       if (this.#shut <= NOISE) return true;
@@ -86,6 +98,22 @@ export class Gates {
       shift = next;
     }
     return false;
+  }
+
+  /** Whether every pin still goes in where the ends are pushed from where they settled to just flush. */
+  #justLeveled(along: ArrayLike<number>, across: ArrayLike<number>, settled: Settled): boolean {
+    const flush = this.#flush;
+    const start = Math.min(Math.max(settled.across, -flush), flush);
+    const atEnd = settled.across + settled.turn * this.#length;
+    const end = Math.min(Math.max(atEnd, -flush), flush);
+    const turn = (end - start) / this.#length;
+    for (let j = 0; j < this.#pins; j++) {
+      const dx = (along[j] as number) - settled.along;
+      const dy = (across[j] as number) - start - turn * (this.#x[j] as number);
+      const play = this.#play[j] as number;
+      if (dx * dx + dy * dy > play * play) return false;
+    }
+    return true;
   }
 
   /** Looks through the gates at one shift along: how far they shut the best line out, and its slope. */

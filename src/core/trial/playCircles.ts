@@ -79,9 +79,25 @@ export class PlayCircles {
       for (let j = 0; j < this.#count; j++) this.#py[j] = across[j] as number;
       finder.find(limit);
       this.#keep(finder.x, finder.y, 0, finder.miss);
-    } else if (!this.#aroundTightest(along, across)) {
-      this.#searchTurn(across, limit);
+      return;
     }
+    // Turning does nothing for errors along the row.
+    const least = this.#missAlong(along);
+    if (least > limit) this.miss = least;
+    else if (!this.#aroundTightest(along, across)) this.#searchTurn(across, limit);
+  }
+
+  /** How far the worst pin stays outside its play, were there no errors but those along the row. */
+  #missAlong(along: ArrayLike<number>): number {
+    let low = -Infinity;
+    let high = Infinity;
+    for (let j = 0; j < this.#count; j++) {
+      const off = along[j] as number;
+      const play = this.#play[j] as number;
+      if (off - play > low) low = off - play;
+      if (off + play < high) high = off + play;
+    }
+    return (low - high) / 2;
   }
 
   /**

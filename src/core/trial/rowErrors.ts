@@ -1,6 +1,5 @@
-import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
-import type { RandomGenerator } from 'pure-rand/types/RandomGenerator';
 import type { Mm } from '../length/mm.ts';
+import { NormalStream } from './normal.ts';
 import { requireAtLeast, requireCount, requireNumber, requirePositive } from './require.ts';
 
 /** A row of pins, and how well its holes are drilled. */
@@ -48,16 +47,11 @@ export function checkedPlay(input: RowErrors): readonly number[] {
 }
 
 /**
- * A stream of numbers for each pin, 2⁶⁴ draws apart, so that the first pins of a longer row draw
- * the same errors. A joint takes from each stream one normal deviate along and one across.
+ * A stream of deviates for each pin, so that the first pins of a longer row draw the same errors.
+ * A joint takes from each stream one along and one across.
  */
-export function pinStreams(seed: number, count: number): readonly RandomGenerator[] {
-  const source = xoroshiro128plus(seed);
-  return Array.from({ length: count }, () => {
-    // The jump comes first: straight from a small seed the first draws would be poor.
-    source.jump();
-    return source.clone();
-  });
+export function pinStreams(seed: number, count: number): readonly NormalStream[] {
+  return Array.from({ length: count }, (_, j) => new NormalStream(seed, j));
 }
 
 /** A's hole and B's are both off: their difference has √2 times the deviation of either. */

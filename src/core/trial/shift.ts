@@ -49,7 +49,7 @@ export class ShiftFinder {
   /** Finds the best shift; stops once the miss is sure to exceed `limit`. */
   find(limit: number): void {
     if (this.held === 0) {
-      this.#startFromWidest();
+      this.#startFromWidest(limit);
     } else {
       for (let i = 0; i < this.held; i++) this.#pool[i] = this.holders[i] as number;
       this.#pick(this.held, -1);
@@ -58,6 +58,7 @@ export class ShiftFinder {
     for (let round = 0; round < rounds && this.miss <= limit; round++) {
       const worst = this.#worst();
       if (worst < 0) return;
+      if (this.held === 2 && this.#takeThird(worst)) continue;
       // The pool is the holders and the newcomer, which is sure to be a holder now.
       this.#pool[0] = worst;
       for (let i = 0; i < this.held; i++) this.#pool[i + 1] = this.holders[i] as number;
@@ -65,30 +66,37 @@ export class ShiftFinder {
     }
   }
 
-  /** Starts from the two pins that lie farthest apart along or across. */
-  #startFromWidest(): void {
-    const px = this.#px;
-    const py = this.#py;
-    let left = 0;
-    let right = 0;
-    let near = 0;
-    let far = 0;
-    for (let j = 1; j < px.length; j++) {
-      const x = px[j] as number;
-      const y = py[j] as number;
-      if (x < (px[left] as number)) left = j;
-      if (x > (px[right] as number)) right = j;
-      if (y < (py[near] as number)) near = j;
-      if (y > (py[far] as number)) far = j;
-    }
-    const wide = (px[right] as number) - (px[left] as number);
-    const deep = (py[far] as number) - (py[near] as number);
-    const i = wide > deep ? left : near;
-    const j = wide > deep ? right : far;
+  /**
+   * Starts from two pins that lie far apart: the farthest from the first, and the farthest from
+   * that one. Where the first two alone are past the limit, they will do.
+   */
+  #startFromWidest(limit: number): void {
+    const i = this.#farthestFrom(0);
+    if (this.#two(0, i) && this.#cmiss > limit) return this.#keep(2, 0, i, 0);
+    const j = this.#farthestFrom(i);
     if (this.#two(i, j)) return this.#keep(2, i, j, 0);
     const tighter = (this.#play[i] as number) < (this.#play[j] as number) ? i : j;
     this.#one(tighter);
     this.#keep(1, tighter, 0, 0);
+  }
+
+  /** The pin whose point lies farthest from pin i's. */
+  #farthestFrom(i: number): number {
+    const px = this.#px;
+    const py = this.#py;
+    const x = px[i] as number;
+    const y = py[i] as number;
+    let farthest = i;
+    let most = 0;
+    for (let j = 0; j < px.length; j++) {
+      const dx = (px[j] as number) - x;
+      const dy = (py[j] as number) - y;
+      const square = dx * dx + dy * dy;
+      if (square <= most) continue;
+      most = square;
+      farthest = j;
+    }
+    return farthest;
   }
 
   /** The pin that the present shift misses worst, or −1 where none is worse than the holders. */
@@ -110,6 +118,22 @@ export class ShiftFinder {
     return worst;
   }
 
+  /**
+   * Takes in a pin that two holders miss. Nearly every search comes by here, so it goes without
+   * the pool: the newcomer holds with the one, or the other, or both. False where it may hold alone.
+   */
+  #takeThird(k: number): boolean {
+    const i = this.holders[0] as number;
+    const j = this.holders[1] as number;
+    const play = this.#play[k] as number;
+    if (play < (this.#play[i] as number) && play < (this.#play[j] as number)) return false;
+    if (this.#two(i, k) && this.#missOf(j) <= this.#cmiss + NOISE) this.#keep(2, i, k, 0);
+    else if (this.#two(j, k) && this.#missOf(i) <= this.#cmiss + NOISE) this.#keep(2, j, k, 0);
+    else if (this.#three(i, j, k)) this.#keep(3, i, j, k);
+    else return false;
+    return true;
+  }
+
   /** Picks, out of the first `size` pins of the pool, those that hold the best shift for them all. */
   #pick(size: number, newcomer: number): void {
     const pool = this.#pool;
@@ -117,13 +141,13 @@ export class ShiftFinder {
     for (let a = 0; a < starts; a++) {
       const i = pool[a] as number;
       this.#one(i);
-      if (this.#serves(size)) return this.#keep(1, i, 0, 0);
+      if (this.#serves(size, i, i, i)) return this.#keep(1, i, 0, 0);
     }
     for (let a = 0; a < starts; a++) {
       for (let b = a + 1; b < size; b++) {
         const i = pool[a] as number;
         const j = pool[b] as number;
-        if (this.#two(i, j) && this.#serves(size)) return this.#keep(2, i, j, 0);
+        if (this.#two(i, j) && this.#serves(size, i, j, j)) return this.#keep(2, i, j, 0);
       }
     }
     // Of three pins it may be two that really hold: such a trio serves too, but misses by more.
@@ -134,7 +158,7 @@ export class ShiftFinder {
           const i = pool[a] as number;
           const j = pool[b] as number;
           const k = pool[c] as number;
-          if (this.#three(i, j, k) && this.#cmiss < least && this.#serves(size)) {
+          if (this.#three(i, j, k) && this.#cmiss < least && this.#serves(size, i, j, k)) {
             least = this.#cmiss;
             this.#keep(3, i, j, k);
           }
@@ -144,11 +168,12 @@ export class ShiftFinder {
     if (least === Infinity) this.#settleForLeast(size);
   }
 
-  /** Whether the candidate misses none of the pool by more than its own miss. */
-  #serves(size: number): boolean {
+  /** Whether the candidate, held by i1, i2 and i3, misses none of the pool by more than them. */
+  #serves(size: number, i1: number, i2: number, i3: number): boolean {
     const miss = this.#cmiss + NOISE;
     for (let a = 0; a < size; a++) {
       const j = this.#pool[a] as number;
+      if (j === i1 || j === i2 || j === i3) continue;
       const dx = (this.#px[j] as number) - this.#cx;
       const dy = (this.#py[j] as number) - this.#cy;
       const reach = miss + (this.#play[j] as number);
@@ -241,6 +266,18 @@ export class ShiftFinder {
     const dk = (this.#play[k] as number) - ri;
     const cross = ax * by - ay * bx;
     if (cross === 0) return false;
+    if (dj === 0 && dk === 0) {
+      // Equal plays: the middle of the circle through all three.
+      const half = 0.5 / cross;
+      const aa = (ax * ax + ay * ay) * half;
+      const bb = (bx * bx + by * by) * half;
+      const mx = aa * by - bb * ay;
+      const my = bb * ax - aa * bx;
+      this.#cx = xi + mx;
+      this.#cy = yi + my;
+      this.#cmiss = Math.sqrt(mx * mx + my * my) - ri;
+      return true;
+    }
     const a0 = (ax * ax + ay * ay - dj * dj) / 2;
     const b0 = (bx * bx + by * by - dk * dk) / 2;
     // t = m + n ρ

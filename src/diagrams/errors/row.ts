@@ -93,12 +93,14 @@ export function arrangeRow({ row, spacing }: ShownRow, width: number, unit: Unit
     }
     strokes.push({ pen: 'arrow', d: circle(settled, 4.5), ...(out && { caution: true }) });
     const stops = row.stoppedBy === j;
+    const says = words(stops ? `${j + 1} stops` : String(j + 1));
     labels.push({
-      x: center.x,
+      // The widest is a little wider than the narrowest target.
+      x: Math.min(center.x, width - textWidth(says, 'word') / 2),
       y: center.y + cell / 2 + 13,
       anchor: 'middle',
       kind: 'word',
-      text: words(stops ? `${j + 1} stops` : String(j + 1)),
+      text: says,
       ...(stops && { caution: true }),
     });
   });

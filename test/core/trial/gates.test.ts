@@ -79,7 +79,7 @@ describe('Gates', () => {
           const answer = new Gates(positions, play, length, flush, mayTurn).canBeFlush(
             along,
             across,
-            circles.along,
+            circles,
           );
           // A compass search only comes near: it proves that a joint can be made flush, and all
           // but proves that it can't.

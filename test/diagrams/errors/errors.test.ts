@@ -8,8 +8,6 @@ import {
   wilson,
 } from '../../../src/core/index.ts';
 import type { Sheet, Stroke } from '../../../src/diagrams/drafting/ink.ts';
-import { labelBox } from '../../../src/diagrams/drafting/label.ts';
-import { overlap } from '../../../src/diagrams/drafting/point.ts';
 import { magnify } from '../../../src/diagrams/errors/magnify.ts';
 import { arrangeOdds, describeOdds, ofHundred } from '../../../src/diagrams/errors/odds.ts';
 import { arrangeRow, describeRow } from '../../../src/diagrams/errors/row.ts';
@@ -19,6 +17,7 @@ import {
   common,
   describeTogether,
 } from '../../../src/diagrams/errors/together.ts';
+import { labelFaults } from '../../support/labelFaults.ts';
 
 function rowOf(pins: number, index: number, bias = 0): DrilledRow {
   return drilledRow(
@@ -49,19 +48,6 @@ function circles(sheet: Sheet, pens: readonly string[]) {
     const found = pens.includes(stroke.pen) ? circleOf(stroke) : null;
     return found ? [{ ...found, caution: stroke.caution === true }] : [];
   });
-}
-
-function faults(sheet: Sheet): string[] {
-  const boxes = sheet.labels.map((label) => ({ text: label.text.in, box: labelBox(label) }));
-  return boxes.flatMap(({ text, box }, i) => [
-    ...(box.left < -1 || box.right > sheet.width + 1 || box.top < 0 || box.bottom > sheet.height
-      ? [`${text} runs off the sheet`]
-      : []),
-    ...boxes
-      .slice(i + 1)
-      .filter((other) => overlap(box, other.box))
-      .map((other) => `${text} stands on ${other.text}`),
-  ]);
 }
 
 describe('the row of targets', () => {
@@ -242,8 +228,7 @@ describe('all three', () => {
           arrangeOdds(all, pins, width),
         ];
         for (const sheet of sheets) {
-          expect(faults(sheet), `${pins} pins, row ${index}`).toEqual([]);
-          expect(sheet.strokes.filter(({ d }) => /NaN|Infinity/.test(d))).toEqual([]);
+          expect(labelFaults(sheet), `${pins} pins, row ${index}`).toEqual([]);
         }
       }
     }
