@@ -81,6 +81,9 @@ panel:
 read:
   system: in
   ruleReading: { rule: inches, division: 1/32 in, number: 2 in, marks: 23 }
+slipped:
+  system: in
+  behind: { joint: corner, slip: 1/8 in, waste: 3/4 in }
 burned:
   like: read
   ruleReading: { start: 1 in }
@@ -100,6 +103,16 @@ describe('numbers of a calculation are those of the core', () => {
     expect(value('snug', 'goodTo')).toBe(0.2);
     expect(value('snug', 'offGood')).toBe(0);
     expect(value('metric-pin', 'offGood')).toBeCloseTo(0.05 + 0.375, 9);
+  });
+
+  test('the point behind a board: the stop worked out, and what the collar slipped', () => {
+    const corner = setups.get('corner')!;
+    if (!isJoint(corner)) throw new Error('corner is a joint');
+    const { b } = planJoint(corner);
+    expect(value('slipped', 'stop')).toBe(b.stop);
+    expect(value('slipped', 'depth')).toBeCloseTo(b.holeDepth + inches(1 / 8), 6);
+    expect(value('slipped', 'woodLeft')).toBeCloseTo(b.woodLeft - inches(1 / 8), 6);
+    expect(value('slipped', 'beyond')).toBeCloseTo(inches(1 / 8) - b.woodLeft, 6);
   });
 
   test('a reading of a rule: number and marks, less where the board starts', () => {

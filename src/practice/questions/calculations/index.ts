@@ -1,4 +1,5 @@
 import { agreementOf } from './agreement.ts';
+import { behindOf } from './behind.ts';
 import type { Calculation } from './calculation.ts';
 import { caseCornerOf } from './caseCorner.ts';
 import { clampsOf } from './clamps.ts';
@@ -30,4 +31,5 @@ export const calculations: ReadonlyMap<string, Calculation> = new Map([
   ['comparedCorners', comparedCornersOf],
   ['clamps', clampsOf],
   ['ruleReading', ruleReadingOf],
+  ['behind', behindOf],
 ]);
