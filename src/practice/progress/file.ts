@@ -43,14 +43,16 @@ class EntryFault extends Error {}
 
 const NOT_AS_KEPT = 'not as this workbook keeps it';
 
+function isRecord(value: unknown): value is object {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
+}
+
 /** Fields of an entry that may hold anything. Only what is asked for is ever taken over. */
 class Fields {
   readonly #fields: object;
 
   constructor(value: unknown) {
-    if (typeof value !== 'object' || value === null || Array.isArray(value)) {
-      throw new EntryFault(NOT_AS_KEPT);
-    }
+    if (!isRecord(value)) throw new EntryFault(NOT_AS_KEPT);
     this.#fields = value;
   }
 
@@ -242,15 +244,12 @@ export function readProgressFile(text: string, now: number): ReadProgressFile {
   } catch {
     return refused('it is cut off or damaged, or is another sort of file');
   }
-  let entries: readonly unknown[];
-  try {
-    const fields = new Fields(file);
-    const version = fields.get('progress');
-    if (version === undefined) return refused('it is not progress that was saved here');
-    if (version !== FILE_VERSION) return refused('it is of a newer edition of this workbook');
-    entries = fields.list('events', MOST_EVENTS, (entry) => entry);
-  } catch (fault) {
-    if (!(fault instanceof EntryFault)) throw fault;
+  const fields = new Fields(isRecord(file) ? file : {});
+  const version = fields.get('progress');
+  if (version === undefined) return refused('it is not progress that was saved here');
+  if (version !== FILE_VERSION) return refused('it is of a newer edition of this workbook');
+  const entries = fields.get('events');
+  if (!Array.isArray(entries) || entries.length > MOST_EVENTS) {
     return refused('its entries are no list, or too many');
   }
   const events = new Map<string, ProgressEvent>();
