@@ -3,6 +3,7 @@ import svelte from '@astrojs/svelte';
 import { satteri } from '@astrojs/markdown-satteri';
 import { defineConfig } from 'astro/config';
 import { lessonMarkdown } from './src/layouts/lessonMarkdown.ts';
+import { forgetMissingStyles } from './src/layouts/missingStyles.ts';
 import { keepForOffline } from './src/offline/keepForOffline.ts';
 import { listPackedFiles } from './src/packing/listPackedFiles.ts';
 import { writePassages } from './src/search/writePassages.ts';
@@ -23,6 +24,7 @@ export default defineConfig({
   integrations: [
     svelte({ compilerOptions: { runes: true } }),
     mdx(),
+    forgetMissingStyles(),
     writePassages(),
     listPackedFiles(),
     // Last: it keeps what the others have written.
