@@ -244,9 +244,14 @@ function drawMarks(shapes: PictorialShapes, member: Solid['member'], frame: Fram
 
 function frameFor(shapes: PictorialShapes, width: number): Frame & { height: number } {
   const view = isometric(shapes.turn);
-  const corners = shapes.solids
-    .flatMap((solid) => [...cornersOf(solid, solid.top), ...cornersOf(solid, solid.bottom)])
-    .map(view.project);
+  const corners = [
+    ...shapes.solids.flatMap((solid) => [
+      ...cornersOf(solid, solid.top),
+      ...cornersOf(solid, solid.bottom),
+    ]),
+    // A hole that was set where there is no wood is drawn all the same.
+    ...shapes.bores.flatMap(({ mouth, into, depth }) => [mouth, moved(mouth, into, depth)]),
+  ].map(view.project);
   const box = boxAround(corners) ?? { left: 0, right: 1, top: 0, bottom: 1 };
   const [wide, high] = [Math.max(box.right - box.left, 1e-3), Math.max(box.bottom - box.top, 1e-3)];
   const scale = Math.min(

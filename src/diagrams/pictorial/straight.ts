@@ -42,6 +42,14 @@ function pastHole(plan: JointPlan, member: 'a' | 'b', far: Extent): number {
   return (Math.min(reachOf(plan, member), far.at) + far.at) / 2;
 }
 
+/** A place along the joint where no hole is seen behind a letter or a mark, mm. */
+function clearPlace({ positions, spec }: JointPlan, line: Extent): number {
+  const [first, second] = positions;
+  if (first === undefined || second === undefined || second - first < 40) return line.at / 2;
+  // On the page a hole lies half a thickness nearer than it is.
+  return (first + second - spec.a.thickness) / 2;
+}
+
 function boardA(plan: JointPlan, x: number, line: Extent): Solid {
   const { spec, a } = plan;
   const far = shown(behind(plan, 'a'), Math.max(a.limit, 1));
@@ -69,7 +77,7 @@ function boardA(plan: JointPlan, x: number, line: Extent): Solid {
     ),
     letter: {
       text: 'A',
-      at: place(x - pastHole(plan, 'a', far), line.at * 0.5, 0),
+      at: place(x - pastHole(plan, 'a', far), clearPlace(plan, line), 0),
     },
   };
 }
@@ -143,7 +151,7 @@ function lying(plan: JointPlan, x: number, line: Extent): Solid {
     grain: flatSawn(Y, place(x + far.at * 0.55, 0, spec.reveal - t), DOWN, far.at, t),
     letter: {
       text: 'B',
-      at: place(x + pastHole(plan, 'b', far), line.at * 0.5, spec.reveal),
+      at: place(x + pastHole(plan, 'b', far), clearPlace(plan, line), spec.reveal),
     },
   };
 }
@@ -160,10 +168,13 @@ function marksOnTop(solid: Solid): SurfaceMark[] {
   ];
 }
 
-/** The marks of a board that stands: on its edge and its end, where measuring starts. */
-function marksStanding(solid: Solid): SurfaceMark[] {
+/**
+ * The marks of a board that stands: on its edge and its end, where measuring starts.
+ * @param along the joint to the mark on its end
+ */
+function marksStanding(solid: Solid, along: number): SurfaceMark[] {
   const { member, base, top, bottom, broken } = solid;
-  const [near, far] = [base[NEAR]!, base[FAR]!];
+  const near = base[NEAR]!;
   return [
     {
       kind: 'edge',
@@ -178,7 +189,7 @@ function marksStanding(solid: Solid): SurfaceMark[] {
           {
             kind: 'edge' as const,
             member,
-            at: place(near.x, near.y + (far.y - near.y) * 0.5, top),
+            at: place(near.x, along, top),
             along: Y,
             into: X,
           },
@@ -216,7 +227,10 @@ export function straightPictorial(plan: JointPlan, apart: number): PictorialShap
     ]),
     dowels: mouths.flatMap((mouth) => dowelAt(plan, moves, mouth.a, X)),
     axes: mouths.map((mouth) => [mouth.a, mouth.b]),
-    marks: [...marksOnTop(a), ...(stands ? marksStanding(b) : marksOnTop(b))],
+    marks: [
+      ...marksOnTop(a),
+      ...(stands ? marksStanding(b, clearPlace(plan, line)) : marksOnTop(b)),
+    ],
     beyond: plan.holes.length - holes.length,
   };
 }
