@@ -7,6 +7,7 @@ import { equilibriumMoistureRows } from './equilibriumMoisture.ts';
 import { movementRows } from './movement.ts';
 import { oddsRows } from './odds.ts';
 import { shopRuleRows } from './shopRules.ts';
+import { toleranceGradeRows } from './toleranceGrades.ts';
 import { workedJointRows } from './workedJoints.ts';
 
 export const checkGroups: readonly CheckGroup[] = [
@@ -21,6 +22,12 @@ export const checkGroups: readonly CheckGroup[] = [
     title: 'The point of a bit',
     says: 'How far the point of a twist bit goes beyond its full diameter.',
     rows: drillPointRows,
+  },
+  {
+    id: 'tolerance-grades',
+    title: 'How closely a bit is made',
+    says: 'How far a bit may be thinner than its name when it is made to h8: the calculator’s formula against the table of the standard. That twist bits are made to h8 is from memory; measure yours.',
+    rows: toleranceGradeRows,
   },
   {
     id: 'boards',

@@ -37,6 +37,7 @@ export { type DrilledPin, type DrilledRow, drilledRow } from './trial/drilledRow
 export type { RowErrors } from './trial/rowErrors.ts';
 export { type Odds, wilson } from './trial/wilson.ts';
 export { type Fit, type FitVerdict, fit, fitBands, publishedRanges } from './fit/fit.ts';
+export { bitAsMade } from './fit/bitAsMade.ts';
 export { type GlueRoom, type GlueRoomInput, dropOfGlue, glueRoom } from './fit/glueRoom.ts';
 export { equilibriumMoisture, tableReach } from './moisture/equilibriumMoisture.ts';
 export { coefficientsHold, dimensionalChange } from './moisture/dimensionalChange.ts';
