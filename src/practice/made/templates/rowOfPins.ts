@@ -207,7 +207,7 @@ export const placeOfAPin: Template = {
 /** Which hole of the row is in the wrong place? */
 export const wrongHole: Template = {
   id: 'wrong-hole',
-  revision: 1,
+  revision: 2,
   lesson: 'placing-the-pins',
   joints: KINDS,
   kind: 'fault',
@@ -215,11 +215,16 @@ export const wrongHole: Template = {
   draft(draws, system) {
     const { spec, spaces } = evenRow(draws, system, 2, 3);
     const { setup, numbers } = about(spec);
-    const { marks } = planJoint(spec);
+    const {
+      marks,
+      spec: { jointLength },
+    } = planJoint(spec);
     const member = draws.pick(['a', 'b'] as const);
     const hole = draws.whole(0, spaces);
     const off = steps(system, 16, 10) * draws.pick([1, -1]);
     const drilled = marks.map((mark, i) => mm(i === hole ? mark + off : mark));
+    const edge = steps(system, 8, 10);
+    const inWood = drilled[hole]! >= edge && drilled[hole]! <= jointLength - edge;
     const named = (['a', 'b'] as const).flatMap((board) =>
       marks.map((mark, i) => ({
         board,
@@ -233,7 +238,7 @@ export const wrongHole: Template = {
       kind: 'fault',
       setup,
       numbers: withMore(
-        numbers,
+        inWood ? numbers : passedOver(numbers, 'a hole leaves the board'),
         named.map(({ name, value }) => [name, 'x', value]),
       ),
       situation: `${rowIn(spec)} The first pin was to stand {layout.margin} from the reference end of both boards, and the next ones {layout.pitch} apart. The drawing shows the holes as marked.`,
