@@ -5,6 +5,7 @@ import FreshNumbers from './fresh-numbers/FreshNumbers.astro';
 import GlueFigure from './glue-figure/GlueFigure.astro';
 import JointDrawing from './joint-drawing/JointDrawing.astro';
 import JointFigure from './joint-figure/JointFigure.astro';
+import JointGallery from './joint-figure/JointGallery.astro';
 import LayoutFigure from './layout-figure/LayoutFigure.astro';
 import MoistureFigure from './moisture-figure/MoistureFigure.astro';
 import MovementFigure from './movement-figure/MovementFigure.astro';
@@ -15,12 +16,14 @@ import Question from './self-check/Question.astro';
 import RuleDrawn from './rule-figure/RuleDrawn.astro';
 import RuleFigure from './rule-figure/RuleFigure.astro';
 import SelfCheck from './self-check/SelfCheck.astro';
+import SetupSheetPreview from './setup-sheet-preview/SetupSheetPreview.astro';
 import ForInstructor from './shop-task/ForInstructor.astro';
 import ShopTask from './shop-task/ShopTask.astro';
 import SplitFigure from './split-figure/SplitFigure.astro';
 import StopFigure from './stop-figure/StopFigure.astro';
 import StrengthFigure from './strength-figure/StrengthFigure.astro';
 import Term from './term/Term.astro';
+import WorkingOrderFigure from './working-order-figure/WorkingOrderFigure.astro';
 import CompareTable from './worked-example/CompareTable.astro';
 import Signs from './worked-example/Signs.astro';
 import Step from './worked-example/Step.astro';
@@ -57,6 +60,7 @@ export const lessonComponents = {
   GlueFigure,
   JointDrawing,
   JointFigure,
+  JointGallery,
   LayoutFigure,
   MoistureFigure,
   MovementFigure,
@@ -67,6 +71,7 @@ export const lessonComponents = {
   RuleDrawn,
   RuleFigure,
   SelfCheck,
+  SetupSheetPreview,
   ShopTask,
   Signs,
   SplitFigure,
@@ -74,4 +79,5 @@ export const lessonComponents = {
   StopFigure,
   StrengthFigure,
   Term,
+  WorkingOrderFigure,
 };
