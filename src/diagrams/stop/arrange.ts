@@ -19,6 +19,8 @@ const WALL = 13;
 const SHANK = 26;
 /** From a dimension line up to a word or number that stands over it, px. */
 const OVER = 19;
+/** How much farther up a number goes that would stand on another. */
+const RAISED = 4;
 
 /** What the reader has and controls. */
 export interface Look {
@@ -161,6 +163,15 @@ function drawTool(shapes: StopShapes, frame: Frame): Stroke[] {
   ];
 }
 
+/** A number over its row, raised where it would stand on one that is in the row. */
+function clearOfOthers(label: Label, _: number, all: readonly Label[]): Label {
+  const box = labelBox(label);
+  const stands = all.some(
+    (other) => other !== label && other.y > label.y && overlap(labelBox(other), box),
+  );
+  return stands ? { ...label, y: label.y - RAISED } : label;
+}
+
 interface Named extends Dimensions {
   /** How far words on the left run into the rows, px. */
   readonly crowding: number;
@@ -262,7 +273,7 @@ function drawDimensions(shapes: StopShapes, frame: Frame, look: Look): Named {
         ]
       : []),
   ];
-  const numbers = rows.flatMap((row) => row.labels);
+  const numbers = rows.flatMap((row) => row.labels).map(clearOfOthers);
   const names: Label[] = [];
   for (const { name, span: part } of parts) {
     const label: Label = {
