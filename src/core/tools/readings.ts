@@ -34,6 +34,12 @@ export function summarize(readings: readonly Mm[]): Readings | null {
   };
 }
 
+/** Between these two lie all but one in twenty of the things that were measured: two spreads off the mean. */
+export function nearlyAll({ mean, spread }: Readings): { readonly least: Mm; readonly most: Mm } {
+  const twice = 2 * (spread ?? 0);
+  return { least: mm(mean - twice), most: mm(mean + twice) };
+}
+
 /** How many pins fit a hole in each way. */
 export type FitCount = Readonly<Record<FitVerdict, number>>;
 

@@ -1,8 +1,11 @@
 import { unmeasuredPinUndersize } from '../fit/fit.ts';
-import { mm } from '../length/mm.ts';
-import { type Sentence, say } from '../working/sentence.ts';
-import { type BenchSetup, drilledInFace, rightCollar } from './drill.ts';
-import type { Hypothesis } from './hypotheses.ts';
+import { type Mm, TOLERANCE, mm } from '../length/mm.ts';
+import { formatReading } from '../tools/formatReading.ts';
+import { type Readings, nearlyAll } from '../tools/readings.ts';
+import { type MeasureInText, type Sentence, say } from '../working/sentence.ts';
+import { type BenchSetup, drilledInFace, rightCollar, slippedHoles } from './drill.ts';
+import type { Hypothesis } from './hypothesis.ts';
+import { areThick, areThin, narrowerHole } from './pinHypotheses.ts';
 import type { Member } from './trial.ts';
 
 /** What to say of a possible cause. */
@@ -24,11 +27,71 @@ function rightStops(setup: BenchSetup, on: readonly Member[]): Sentence {
   ]);
 }
 
-function drillAgain(setup: BenchSetup, on: readonly Member[]): Sentence {
+/** How far the collar has to go away from the bit's tip to be right; negative, toward it. 0 without a collar. */
+function collarMove(setup: BenchSetup, wrong: BenchSetup | undefined, member: Member): number {
+  if (wrong === undefined) return 0;
+  const { stop } = wrong[member];
+  if (!('collar' in stop)) return 0;
+  const slip = slippedHoles(wrong, member).length > 0 ? (wrong.slip?.by ?? 0) : 0;
+  return rightCollar(setup, member) - stop.collar - slip;
+}
+
+/** Where the stop should stand, how far that is from where it stood, and what becomes of the holes. */
+function resetStop(
+  setup: BenchSetup,
+  wrong: BenchSetup | undefined,
+  on: readonly Member[],
+): Sentence {
+  const [first = 'a'] = on;
+  const move = collarMove(setup, wrong, first);
+  const moved =
+    Math.abs(move) <= TOLERANCE
+      ? []
+      : say`: move the collar ${mm(Math.abs(move))} ${move > 0 ? 'farther from' : 'nearer to'} the tip`;
   return [
     ...say`Set the stop at `,
     ...rightStops(setup, on),
-    ...say` (collar to the bit's full-diameter corner) and drill the same holes again, in the same guide.`,
+    ...say` (collar to the bit's full-diameter corner)`,
+    ...moved,
+    ...(move < 0
+      ? say`. Holes that are too deep can stay: mark each pin at the length that goes into board ${first.toUpperCase()}, ${setup.plan[first].engagement}. Where the point came through, patch the face or turn it to the inside.`
+      : say`. Drill the same holes again, in the same guide.`),
+  ];
+}
+
+/** How far the guide has to go to stand as planned. */
+function guideMove(setup: BenchSetup, wrong: BenchSetup | undefined, member: Member): Sentence {
+  const move = wrong === undefined ? 0 : setup[member].across - wrong[member].across;
+  if (Math.abs(move) <= TOLERANCE) return ['.'];
+  const way = move > 0 ? 'farther from' : 'nearer to';
+  const from = drilledInFace(setup.plan, member) ? 'end' : 'face';
+  return say`: set the guide ${mm(Math.abs(move))} ${way} the reference ${from}.`;
+}
+
+/** A diameter as a caliper reads it, in either unit. */
+function caliper(diameter: Mm): MeasureInText {
+  return { in: `${formatReading(diameter, 'in')} in`, mm: `${formatReading(diameter, 'mm')} mm` };
+}
+
+/** What the readings of the pins have to say about them. */
+function asMeasured(
+  pins: Readings,
+  setup: BenchSetup,
+  bearsOut: boolean,
+  which: 'thickest' | 'thinnest',
+): Sentence {
+  const { least, most } = nearlyAll(pins);
+  return [
+    ` By your ${pins.count} reading${pins.count === 1 ? '' : 's'} they `,
+    bearsOut ? 'are' : 'were not when you measured them',
+    ': on average ',
+    caliper(pins.mean),
+    ...(pins.spread === null
+      ? []
+      : [`, the ${which} about `, caliper(which === 'thickest' ? most : least)]),
+    ', in holes of ',
+    caliper(mm(narrowerHole(setup))),
+    '.',
   ];
 }
 
@@ -37,8 +100,9 @@ const plugAndDrill = say`Glue plugs of the same wood into the holes, cut them fl
 
 /** What a possible cause is, the check that tells it from the others, and the correction in numbers. */
 export function adviceFor(
-  { code, members, size }: Pick<Hypothesis, 'code' | 'members' | 'size'>,
+  { code, members, size, wrong }: Pick<Hypothesis, 'code' | 'members' | 'size' | 'wrong'>,
   setup: BenchSetup,
+  pins?: Readings,
 ): Advice {
   const who = board(members);
   const [first = 'a'] = members;
@@ -48,47 +112,47 @@ export function adviceFor(
       return {
         message: say`The stop for ${who} was set without the bushing.`,
         check: say`Hold the bit in the guide with the collar against the bushing: it should stand out by the hole's depth, not by ${size} less.`,
-        correction: drillAgain(setup, members),
+        correction: resetStop(setup, wrong, members),
       };
     case 'forgot-standoff':
       return {
         message: say`The gap between bushing and wood was left out of the stop for ${who}.`,
         check: say`Look between bushing and wood: measure the gap, ${guide.standoff} by the plan.`,
-        correction: drillAgain(setup, members),
+        correction: resetStop(setup, wrong, members),
       };
     case 'forgot-allowance':
       return {
         message: say`The holes in ${who} have no free depth past the pin's end.`,
         check: say`Measure a hole with a depth gauge: it is as deep as the pin goes in, not ${plan.spec.allowance} deeper.`,
-        correction: drillAgain(setup, members),
+        correction: resetStop(setup, wrong, members),
       };
     case 'same-stop':
       return {
         message: say`The stop for ${who} was left as it was for the other board.`,
         check: say`Measure a hole in each board: the two are equally deep, where they should differ by ${size}.`,
-        correction: say`Where the holes are too shallow, set the stop at ${rightCollar(setup, first)} and drill them again. Where they are too deep, mark each pin at ${plan[first].engagement} so that it goes in no farther; where the point came through, patch the face or turn it to the inside.`,
+        correction: resetStop(setup, wrong, members),
       };
     case 'other-guide':
     case 'stop-off':
       return {
         message: say`The stop for ${who} was set ${size} off.`,
         check: say`Measure every hole in ${who} with a depth gauge: all are off alike from ${plan[first].holeDepth}.`,
-        correction: drillAgain(setup, members),
+        correction: resetStop(setup, wrong, members),
       };
     case 'stop-slipped':
       return {
         message: say`The stop slipped by ${size} while ${who} was drilled.`,
         check: say`Measure the holes in the order in which they were drilled: from one hole on they are all off by the same ${size}.`,
         correction: [
-          ...drillAgain(setup, members),
-          ...say` Tighten the collar and mark the bit beside it. Holes that are too deep can stay: mark each pin at the length it should go in.`,
+          ...resetStop(setup, wrong, members),
+          ...say` Tighten the collar and mark the bit beside it.`,
         ],
       };
     case 'no-stop':
       return {
         message: say`The depths differ from hole to hole, as they do without a stop.`,
         check: say`Measure every hole with a depth gauge: they differ without a pattern.`,
-        correction: drillAgain(setup, members),
+        correction: resetStop(setup, wrong, members),
       };
     case 'turned-over':
       return drilledInFace(plan, first)
@@ -118,7 +182,10 @@ export function adviceFor(
       return {
         message: say`The guide was set ${size} off for ${who}.`,
         check: say`Measure from the reference face to the middle of a hole: ${mm(setup[first].across + guide.offset)} is right for ${who}.`,
-        correction: say`Plane the step off, or plug the holes of ${who} and drill them again at ${setup[first].across}.`,
+        correction: [
+          ...say`Plane the step off, or plug the holes of ${who} and drill them again at ${setup[first].across}`,
+          ...guideMove(setup, wrong, first),
+        ],
       };
     case 'marks-off':
       return {
@@ -140,13 +207,22 @@ export function adviceFor(
       };
     case 'pin-swollen':
       return {
-        message: say`The pins are swollen, or thicker than their name.`,
-        check: say`Measure five pins with calipers; try one in a hole that you know is right.`,
+        message: [
+          ...say`The pins are swollen, or thicker than their name.`,
+          ...(pins ? asMeasured(pins, setup, areThick(setup, pins), 'thickest') : []),
+        ],
+        check:
+          pins && areThick(setup, pins)
+            ? say`Try the thickest of them in a hole: it should bind there. Drill a hole in an offcut and measure it too: a worn bit cuts narrow.`
+            : say`Measure five pins with calipers; try one in a hole that you know is right.`,
         correction: say`Dry them in a warm place for a day, or ease them to ${mm(setup.a.bit.diameter - unmeasuredPinUndersize)}.`,
       };
     case 'pin-thin':
       return {
-        message: say`The pins are thinner than their name, or the bit cut wide.`,
+        message: [
+          ...say`The pins are thinner than their name, or the bit cut wide.`,
+          ...(pins ? asMeasured(pins, setup, areThin(setup, pins), 'thinnest') : []),
+        ],
         check: say`Measure five pins and the bit with calipers: between them there should be no more than ${mm(0.2)}.`,
         correction: say`Take other pins. Don't trust glue to fill the gap: a thick line is a weak one.`,
       };

@@ -1,9 +1,11 @@
 import { type Mm, mm } from '../length/mm.ts';
+import type { Readings } from '../tools/readings.ts';
 import type { Sentence } from '../working/sentence.ts';
 import { adviceFor } from './advice.ts';
 import type { DeviationCode } from './deviations.ts';
 import type { BenchSetup } from './drill.ts';
-import { type Hypothesis, type WoodCode, hypothesesFor, signsOfSetup } from './hypotheses.ts';
+import { hypothesesFor } from './hypotheses.ts';
+import { type Hypothesis, type WoodCode, signsOfSetup } from './hypothesis.ts';
 import { requireNumber } from './require.ts';
 import { type Signs, disagreement } from './signs.ts';
 import type { Member } from './trial.ts';
@@ -33,16 +35,18 @@ const measuring = 0.25;
  * commoner comes first. How common each is, is from memory. Empty where the signs are those of a
  * sound joint, or where nothing explains them.
  *
- * @param setup what was meant, with the tools as measured: `soundSetup(plan)` and its changes
+ * @param setup what was meant, with guide and bit as measured: `soundSetup(plan)` and its changes
  * @param signs what was seen; whatever was not looked at is left out
+ * @param pins readings of the pins, where they were measured: they bear out or speak against pins
+ *   that are too thick or too thin
  * @throws TypeError for a sign that is not a finite number; it names the field
  */
-export function diagnose(setup: BenchSetup, signs: Signs): readonly Diagnosis[] {
+export function diagnose(setup: BenchSetup, signs: Signs, pins?: Readings): readonly Diagnosis[] {
   checkSigns(signs);
   const wrong = disagreement(signsOfSetup(setup), signs);
   if (wrong === 0) return [];
   const best = new Map<Hypothesis['code'], { readonly of: Hypothesis; readonly score: number }>();
-  for (const of of hypothesesFor(setup, signs)) {
+  for (const of of hypothesesFor(setup, signs, pins)) {
     const left = disagreement(of.signs, signs);
     if (left > wrong / 2) continue;
     const score = left + of.rarity;
@@ -56,7 +60,7 @@ export function diagnose(setup: BenchSetup, signs: Signs): readonly Diagnosis[] 
       members: of.members,
       size: of.size,
       explainsAll: disagreement(of.signs, signs) <= measuring,
-      ...adviceFor(of, setup),
+      ...adviceFor(of, setup, pins),
     }));
 }
 

@@ -1,12 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type JointSpec, planJoint } from '../../../src/core/index.ts';
+import { type JointSpec, plainText, planJoint } from '../../../src/core/index.ts';
 import { mm } from '../../../src/core/length/mm.ts';
 import { type ClassicMistake, classicMistakes } from '../../../src/core/trial/classicMistakes.ts';
 import { diagnose } from '../../../src/core/trial/diagnose.ts';
 import { type BenchSetup, soundSetup } from '../../../src/core/trial/drill.ts';
-import { signsOfSetup } from '../../../src/core/trial/hypotheses.ts';
+import { signsOfSetup } from '../../../src/core/trial/hypothesis.ts';
 import type { Signs } from '../../../src/core/trial/signs.ts';
+import { summarize } from '../../../src/core/tools/readings.ts';
 import { sensibleSpec } from '../../support/joints.ts';
 
 /** A setup for a spec that can be made with a pin that goes in its holes; skips the others. */
@@ -179,9 +180,91 @@ describe('diagnose, from a few signs', () => {
     expect(first?.check.length).toBeGreaterThan(0);
     expect(first?.correction.some((piece) => typeof piece !== 'string')).toBe(true);
   });
+  it.each([
+    ['a', -2.5, 'farther from', 'Drill the same holes again'],
+    ['b', -2.5, 'farther from', 'Drill the same holes again'],
+    ['b', 4, 'nearer to', 'Holes that are too deep can stay'],
+  ] as const)(
+    'says how to move the collar where the stop for %s was %d mm off',
+    (member, error, way, then) => {
+      const stop = { collar: mm(plan[member].stop + error) };
+      const signs = signsOfSetup({ ...sound, [member]: { ...sound[member], stop } });
+      const found = diagnose(sound, signs).find(({ code }) => code === 'stop-off')!;
+      const says = plainText(found.correction, 'mm');
+      expect(says).toContain(`move the collar ${Math.abs(error)} mm ${way} the tip. ${then}`);
+      // Which of the two boards it was can't be seen: the holes of a pin share the error.
+      expect(found.correction).toContainEqual({ mm: plan[found.members[0]!].stop });
+    },
+  );
+  it('moves the collar by the bushing where that was forgotten, and back by as much as it slipped', () => {
+    const moveIn = (signs: Signs, of: string): string =>
+      plainText(diagnose(sound, signs).find(({ code }) => code === of)!.correction, 'mm');
+    const forgot = {
+      ...sound,
+      a: { ...sound.a, stop: { collar: mm(plan.a.stop - sound.guide.bushing) } },
+    };
+    expect(moveIn(signsOfSetup(forgot), 'forgot-bushing')).toContain(
+      `move the collar ${sound.guide.bushing} mm farther from the tip`,
+    );
+    const slipped = { ...sound, slip: { after: 1, by: mm(3) } };
+    expect(moveIn(signsOfSetup(slipped), 'stop-slipped')).toContain(
+      'move the collar 3 mm nearer to the tip',
+    );
+  });
+  it('says which way to set the guide where a step shows that it was off', () => {
+    const across = (off: number) => {
+      const wrong = { ...sound, b: { ...sound.b, across: mm(sound.b.across + off) } };
+      const { step } = signsOfSetup(wrong);
+      const found = diagnose(sound, { step }).find(({ code }) => code === 'across-off')!;
+      // Seen from the step, A may as well be off the other way.
+      const toward = (found.members[0] === 'b' ? off : -off) > 0;
+      const way = toward ? 'nearer to' : 'farther from';
+      expect(plainText(found.correction, 'mm')).toContain(
+        `set the guide 1 mm ${way} the reference face`,
+      );
+    };
+    across(1);
+    across(-1);
+  });
   it('says of each cause whether it explains all', () => {
     const found = diagnose(sound, signsOfSetup({ ...sound, b: { ...sound.b, end: 'other' } }));
     expect(found.every(({ explainsAll }) => typeof explainsAll === 'boolean')).toBe(true);
+  });
+  it('believes readings of the pins: thick ones bind, thin ones rattle, right ones do neither', () => {
+    const hole = sound.a.bit.diameter;
+    const pins = (...off: number[]) => summarize(off.map((by) => mm(hole + by)))!;
+    const first = (how: 'bind' | 'rattle', measured: ReturnType<typeof pins>) =>
+      diagnose(sound, { pins: how }, measured)[0]!;
+    const thick = first('bind', pins(0.05, 0.1, 0.15));
+    expect(thick.code).toBe('pin-swollen');
+    // Mean 0.1 over the hole; two spreads of 0.05 more for the thickest.
+    expect(plainText(thick.message, 'mm')).toContain(
+      `By your 3 readings they are: on average ${hole + 0.1} mm, the thickest about ${hole + 0.2} mm, in holes of ${hole} mm.`,
+    );
+    // None of these is thicker than the hole, but they differ so that others of the bag are.
+    expect(first('bind', pins(-0.2, -0.1, 0)).code).toBe('pin-swollen');
+    expect(first('rattle', pins(-0.3, -0.3)).code).toBe('pin-thin');
+    const right = pins(-0.1, -0.11, -0.09);
+    for (const [how, code] of [
+      ['bind', 'pin-swollen'],
+      ['rattle', 'pin-thin'],
+    ] as const) {
+      const found = diagnose(sound, { pins: how }, right);
+      const place = found.findIndex((cause) => cause.code === code);
+      expect(place).toBe(found.length - 1);
+      expect(plainText(found[place]!.message, 'mm')).toContain('were not when you measured them');
+    }
+  });
+  it('tells a pin of the other system by its readings', () => {
+    const pins = summarize([mm(9.88), mm(9.91), mm(9.9)])!;
+    const threeEighths = planJoint({
+      kind: 'edge',
+      system: 'in',
+      a: { thickness: mm(19.05), width: mm(90), length: mm(600) },
+      b: { thickness: mm(19.05), width: mm(110), length: mm(600) },
+    });
+    const [found] = diagnose(soundSetup(threeEighths), { pins: 'bind' }, pins);
+    expect(found!.code).toBe('mixed-systems');
   });
   it('names a sign that is not a number', () => {
     expect(() => diagnose(sound, { endsOff: mm(NaN) })).toThrow('endsOff');
