@@ -2,7 +2,8 @@
  * What must hold on every page that was built, whatever is on it. The pages are found in the
  * site's folder, so that a new page needs no line here.
  */
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readFileSync, readdirSync } from 'node:fs';
+import { join } from 'node:path';
 import { AxeBuilder } from '@axe-core/playwright';
 import { parse } from 'node-html-parser';
 import { expect, type Page, test } from 'playwright/test';
@@ -28,6 +29,21 @@ async function wakeIslands(page: Page): Promise<void> {
 
 test('the site was built and has pages', () => {
   expect(pages.map(({ path }) => path)).toEqual(expect.arrayContaining(['/', '/404.html']));
+});
+
+test('every component that a script can show has its styles in the build', () => {
+  // A component that no page is built with loses them: its class is in a script and in no sheet.
+  const classes = (end: string) => {
+    const folder = join(site.folder, '_astro');
+    const texts = readdirSync(folder)
+      .filter((name) => name.endsWith(end))
+      .map((name) => readFileSync(join(folder, name), 'utf8'));
+    return new Set(texts.join('\n').match(/\bsvelte-[a-z0-9]{5,7}\b/g));
+  };
+  const styled = classes('.css');
+  const unstyled = [...classes('.js')].filter((name) => !styled.has(name));
+  expect(unstyled.filter((name) => name !== 'svelte-trusted')).toEqual([]);
+  expect(styled.size).toBeGreaterThan(20);
 });
 
 for (const { path, file } of pages) {
