@@ -1,3 +1,4 @@
+import BehindFigure from './behind-figure/BehindFigure.astro';
 import ClampsFigure from './clamps-figure/ClampsFigure.astro';
 import ErrorsFigure from './errors-figure/ErrorsFigure.astro';
 import FitFigure from './fit-figure/FitFigure.astro';
@@ -7,6 +8,8 @@ import JointDrawing from './joint-drawing/JointDrawing.astro';
 import JointFigure from './joint-figure/JointFigure.astro';
 import JointGallery from './joint-figure/JointGallery.astro';
 import LayoutFigure from './layout-figure/LayoutFigure.astro';
+import MarksFigure from './marks-figure/MarksFigure.astro';
+import NamedBoard from './marks-figure/NamedBoard.astro';
 import MoistureFigure from './moisture-figure/MoistureFigure.astro';
 import MovementFigure from './movement-figure/MovementFigure.astro';
 import PinChoiceFigure from './pin-choice-figure/PinChoiceFigure.astro';
@@ -51,6 +54,7 @@ import Step from './worked-example/Step.astro';
  * ```
  */
 export const lessonComponents = {
+  BehindFigure,
   ClampsFigure,
   CompareTable,
   ErrorsFigure,
@@ -62,8 +66,10 @@ export const lessonComponents = {
   JointFigure,
   JointGallery,
   LayoutFigure,
+  MarksFigure,
   MoistureFigure,
   MovementFigure,
+  NamedBoard,
   PinChoiceFigure,
   PlanNumber,
   Prediction,

@@ -1,14 +1,15 @@
 import { breakLine } from '../drafting/breakLine.ts';
 import { clipLine } from '../drafting/clip.ts';
+import { arrowAt } from '../drafting/dimension.ts';
 import type { Sheet, Stroke } from '../drafting/ink.ts';
-import type { Label } from '../drafting/label.ts';
+import { type Label, labelBox } from '../drafting/label.ts';
 import { edgeStroke, faceStroke } from '../drafting/marks.ts';
 import { closed, open } from '../drafting/path.ts';
 import { type Point, boxAround } from '../drafting/point.ts';
 import { words } from '../drafting/reading.ts';
 import { grainOn } from './grain.ts';
 import { type Ellipse, type View, isometric, seenCircle } from './isometric.ts';
-import type { Bore, Dowel, PictorialShapes, Solid } from './shapes.ts';
+import type { Bore, Cue, Dowel, PictorialShapes, Solid } from './shapes.ts';
 import { type Place, difference, dot, moved, place, unit } from './space.ts';
 
 const NARROW = 520;
@@ -19,6 +20,8 @@ const MARGIN = 8;
 const GRAIN = 7;
 /** One wave of a break line, in px. */
 const WAVE = 110;
+/** Length of the arrow at what is named, in px. */
+const CUE = 30;
 /** Section lines on the face of a break: it is no end of the board. */
 const CUT = 'cut';
 
@@ -242,7 +245,40 @@ function drawMarks(shapes: PictorialShapes, member: Solid['member'], frame: Fram
     });
 }
 
-function frameFor(shapes: PictorialShapes, width: number): Frame & { height: number } {
+/** An arrow at what is named, and the word at its other end. */
+function drawCue({ text, at, from, set }: Cue, frame: Frame): { strokes: Stroke[]; label: Label } {
+  const tip = frame.at(at);
+  const toward = frame.at(moved(at, from, 1));
+  const length = Math.hypot(toward.x - tip.x, toward.y - tip.y) || 1;
+  const [dx, dy] = [(toward.x - tip.x) / length, (toward.y - tip.y) / length];
+  const tail = { x: tip.x + dx * CUE, y: tip.y + dy * CUE };
+  const look = set === true ? { set: true } : {};
+  const upright = Math.abs(dx) < 0.3;
+  return {
+    strokes: [
+      { pen: 'thin', d: open([tip, tail]), ...look },
+      { pen: 'arrow', d: arrowAt(tip, -dx, -dy), ...look },
+    ],
+    label: {
+      x: tail.x + (upright ? 0 : Math.sign(dx) * 4),
+      y: tail.y + (upright ? Math.sign(dy) * 11 : 0),
+      anchor: upright ? 'middle' : dx < 0 ? 'end' : 'start',
+      kind: 'word',
+      text: words(text),
+      ...look,
+    },
+  };
+}
+
+/** Room around the boards, in px. */
+interface Margins {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+function frameWith(shapes: PictorialShapes, width: number, margins: Margins) {
   const view = isometric(shapes.turn);
   const corners = [
     ...shapes.solids.flatMap((solid) => [
@@ -253,22 +289,48 @@ function frameFor(shapes: PictorialShapes, width: number): Frame & { height: num
     ...shapes.bores.flatMap(({ mouth, into, depth }) => [mouth, moved(mouth, into, depth)]),
   ].map(view.project);
   const box = boxAround(corners) ?? { left: 0, right: 1, top: 0, bottom: 1 };
-  const [wide, high] = [Math.max(box.right - box.left, 1e-3), Math.max(box.bottom - box.top, 1e-3)];
+  const wide = Math.max(box.right - box.left, 1e-3);
+  const high = Math.max(box.bottom - box.top, 1e-3);
+  const free = Math.max(60, width - margins.left - margins.right);
   const scale = Math.min(
-    (width - 2 * MARGIN) / wide,
+    free / wide,
     TALLEST[width < NARROW ? 'narrow' : 'wide'] / high,
     LARGEST_SCALE,
   );
-  const left = (width - wide * scale) / 2;
+  const left = margins.left + (free - wide * scale) / 2;
   return {
     view,
     scale,
-    at: (where) => {
+    at: (where: Place): Point => {
       const { x, y } = view.project(where);
-      return { x: left + (x - box.left) * scale, y: MARGIN + (y - box.top) * scale };
+      return { x: left + (x - box.left) * scale, y: margins.top + (y - box.top) * scale };
     },
-    height: Math.ceil(high * scale + 2 * MARGIN),
+    height: Math.ceil(high * scale + margins.top + margins.bottom),
   };
+}
+
+/** The largest frame in which the boards and the words around them have room. */
+function frameFor(shapes: PictorialShapes, width: number): ReturnType<typeof frameWith> {
+  let margins: Margins = { left: MARGIN, right: MARGIN, top: MARGIN, bottom: MARGIN };
+  let frame = frameWith(shapes, width, margins);
+  for (let turn = 0; turn < 12; turn++) {
+    const boxes = (shapes.cues ?? []).map((cue) => labelBox(drawCue(cue, frame).label));
+    const over = {
+      left: Math.max(0, ...boxes.map((box) => 2 - box.left)),
+      right: Math.max(0, ...boxes.map((box) => box.right - (width - 2))),
+      top: Math.max(0, ...boxes.map((box) => 2 - box.top)),
+      bottom: Math.max(0, ...boxes.map((box) => box.bottom - (frame.height - 2))),
+    };
+    if (Math.max(over.left, over.right, over.top, over.bottom) < 0.5) break;
+    margins = {
+      left: margins.left + over.left,
+      right: margins.right + over.right,
+      top: margins.top + over.top,
+      bottom: margins.bottom + over.bottom,
+    };
+    frame = frameWith(shapes, width, margins);
+  }
+  return frame;
 }
 
 /**
@@ -284,6 +346,12 @@ export function arrangePictorial(
   const strokes = now.solids.flatMap((solid, i) => [
     ...drawSolid(solid, frame),
     ...now.bores.filter((bore) => bore.member === solid.member).flatMap((b) => drawBore(b, frame)),
+    ...(now.arrivals ?? [])
+      .filter((arrival) => arrival.member === solid.member)
+      .map(({ at, normal, radius }): Stroke => ({
+        pen: 'phantom',
+        d: ellipsePath(onPage(at, normal, radius, frame)),
+      })),
     ...drawMarks(now, solid.member, frame),
     // Pins stand before the board that receives them, and behind those that bring them.
     ...(i === 0
@@ -300,11 +368,12 @@ export function arrangePictorial(
     text: words(letter.text),
     over: member === 'b' ? 'wood-b' : 'wood-a',
   }));
+  const cues = (now.cues ?? []).map((cue) => drawCue(cue, frame));
   return {
     width,
     height: frame.height,
-    strokes,
-    labels,
+    strokes: [...strokes, ...cues.flatMap((cue) => cue.strokes)],
+    labels: [...labels, ...cues.map((cue) => cue.label)],
     hatches: [{ name: CUT, grain: 'end', angle: 45 }],
   };
 }

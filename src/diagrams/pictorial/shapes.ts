@@ -73,6 +73,25 @@ export interface SurfaceMark {
   readonly into: Place;
 }
 
+/** A word with an arrow at what it names. */
+export interface Cue {
+  readonly text: string;
+  /** What the arrow points at. */
+  readonly at: Place;
+  /** Unit vector from there to the word. */
+  readonly from: Place;
+  /** The reader sets what it says. */
+  readonly set?: boolean;
+}
+
+/** Where a pin arrives that finds no hole: a circle on a mating face. */
+export interface Arrival {
+  readonly member: Member;
+  readonly at: Place;
+  readonly normal: Place;
+  readonly radius: number;
+}
+
 /** Everything to be drawn. Solids stand in the order in which they are drawn, the farthest first. */
 export interface PictorialShapes {
   /** Degrees that the joint is turned before it is looked at. */
@@ -83,6 +102,8 @@ export interface PictorialShapes {
   /** From mouth to mouth, along each pin. */
   readonly axes: readonly (readonly [Place, Place])[];
   readonly marks: readonly SurfaceMark[];
+  readonly cues?: readonly Cue[];
+  readonly arrivals?: readonly Arrival[];
   /** Pins beyond the break of a long joint, which are not drawn. */
   readonly beyond: number;
 }
