@@ -156,9 +156,12 @@ function drawBoard(
       { x: x - piece, y: down },
     ]);
     strokes.push({ pen: 'wood-a', d: outline }, { pen: 'outline', d: outline });
-    const apart = Math.min(14, (2 * piece - 6) / holes);
+    // Beside each other, or in a narrow piece above each other.
+    const flat = (2 * piece - 6) / holes >= 2 * HOLE;
+    const apart = Math.min(14, (flat ? 2 * piece - 6 : down - up - 2) / holes);
     for (let j = 0; j < holes; j++) {
-      const center = { x: x + (j - (holes - 1) / 2) * apart, y: top(i) + step / 2 };
+      const off = (j - (holes - 1) / 2) * apart;
+      const center = { x: x + (flat ? off : 0), y: top(i) + step / 2 + (flat ? 0 : off) };
       const radius = Math.min(HOLE, apart / 2 - 0.5);
       strokes.push(
         { pen: 'hole', d: circle(center, radius) },
