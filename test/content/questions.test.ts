@@ -11,22 +11,42 @@ interface WrongAnswer {
   readonly why: Sentence;
 }
 
-/** Every answer that is not right, with what stands behind it. */
-const wrongAnswers = questions.flatMap((question): WrongAnswer[] =>
-  question.kind === 'length'
-    ? question.mistakes.map(({ misconception, why }) => ({ question, misconception, why }))
-    : question.choices
-        .filter(({ right }) => !right)
-        .map(({ misconception, why }) => ({ question, misconception, why })),
+/** What can be got wrong in a question, with what stands behind it. */
+function wrongIn(question: Question): readonly Omit<WrongAnswer, 'question'>[] {
+  switch (question.kind) {
+    case 'length':
+    case 'rule':
+      return question.mistakes;
+    case 'order':
+      return question.steps.filter(({ after }) => after.length > 0);
+    default:
+      return question.choices.filter(({ right }) => !right);
+  }
+}
+
+const wrongAnswers = questions.flatMap((question) =>
+  wrongIn(question).map(({ misconception, why }): WrongAnswer => ({
+    question,
+    misconception,
+    why,
+  })),
 );
 
+/** What a question and its answers say. */
+function saidIn(question: Question): readonly Sentence[] {
+  switch (question.kind) {
+    case 'length':
+    case 'rule':
+      return [question.why, question.hint, ...question.mistakes.map(({ why }) => why)];
+    case 'order':
+      return question.steps.flatMap(({ says, why }) => [says, why]);
+    default:
+      return question.choices.flatMap(({ says, why }) => [says, why]);
+  }
+}
+
 function textsOf(question: Question): readonly string[] {
-  const sentences = [
-    question.ask,
-    ...(question.kind === 'length'
-      ? [question.why, question.hint, ...question.mistakes.map(({ why }) => why)]
-      : question.choices.flatMap(({ says, why }) => [says, why])),
-  ];
+  const sentences = [question.ask, ...saidIn(question)];
   return sentences.flatMap((says) => [plainText(says, 'in'), plainText(says, 'mm')]);
 }
 
@@ -53,7 +73,7 @@ describe('the questions of the content folder', () => {
 
   it('keep a right length at least twice the tolerance away from every wrong one', () => {
     for (const question of questions) {
-      if (question.kind !== 'length') continue;
+      if (!('mistakes' in question)) continue;
       for (const { length } of question.mistakes) {
         expect(Math.abs(length - question.right), question.identity).toBeGreaterThanOrEqual(
           2 * question.tolerance,
@@ -64,7 +84,7 @@ describe('the questions of the content folder', () => {
 
   it('show a working wherever the calculator has a say', () => {
     for (const question of questions) {
-      if (question.kind === 'length') expect(question.working.length).toBeGreaterThan(1);
+      if ('mistakes' in question) expect(question.working.length).toBeGreaterThan(1);
       for (const { lines } of question.working) {
         for (const line of [...lines.in, ...lines.mm]) expect(line).toMatch(/^<math>.*<\/math>$/);
       }
@@ -84,7 +104,7 @@ describe('the questions of the content folder', () => {
     for (const file of filesIn('content/questions', '.yaml')) {
       const typed = textOf(file)
         .split('\n')
-        .filter((line) => !/^\s*#/.test(line) && !/\bwith: \{/.test(line))
+        .filter((line) => !/^\s*#/.test(line) && !/\b(?:with|moved): \{/.test(line))
         .filter((line) => /\d\/\d|\d\s?(?:mm|in)\b/.test(line));
       expect(typed, file).toEqual([]);
     }
@@ -97,9 +117,7 @@ describe('misconceptions and setups', () => {
       ...wrongAnswers.map(({ misconception }) => misconception?.id),
       // A right one of several names what whoever leaves it out has in mind.
       ...questions.flatMap((question) =>
-        question.kind === 'length'
-          ? []
-          : question.choices.map(({ misconception }) => misconception?.id),
+        'choices' in question ? question.choices.map(({ misconception }) => misconception?.id) : [],
       ),
       ...templates.flatMap((template) => template.misconceptions),
     ]);

@@ -5,7 +5,13 @@ import { ContentError } from '../../src/practice/questions/contentError.ts';
 import { readMisconceptions } from '../../src/practice/questions/misconceptions.ts';
 import { readQuestions } from '../../src/practice/questions/readQuestions.ts';
 import { readSetups } from '../../src/practice/questions/setups.ts';
-import type { LengthQuestion } from '../../src/practice/questions/types.ts';
+import { markAnswer } from '../../src/practice/questions/markAnswer.ts';
+import type {
+  FaultQuestion,
+  LengthQuestion,
+  OrderQuestion,
+  RuleQuestion,
+} from '../../src/practice/questions/types.ts';
 import { misconceptions, questionCalled, setups } from './contentFiles.ts';
 
 const FILE = 'content/questions/trial.yaml';
@@ -46,6 +52,72 @@ const CHOICE = `- id: who-holds-it
       right: true
       why: That is it.
 `;
+
+const RULE = `- id: read-it
+  revision: 1
+  part: self-check
+  kind: rule
+  setup: rule-worked
+  ask: What does it read at the line?
+  hint: Find the last number first.
+  why: Past {number} there are {marks} marks, {past}.
+  mistakes:
+    - of: number + 2 * past
+      misconception: misread-the-divisions
+      why: Each mark is worth {division}.
+`;
+
+const ORDER = `- id: in-order
+  revision: 1
+  part: self-check
+  kind: order
+  setup: stand-corner
+  ask: Put the steps in order.
+  steps:
+    - id: measure-a
+      says: Measure A, {a.thickness} thick.
+      why: It can come first.
+    - id: measure-b
+      says: Measure B.
+      after: []
+      why: So can this one.
+    - id: split
+      says: Split the pin.
+      misconception: set-before-the-choice
+      why: It waits for both boards.
+    - id: glue
+      says: Glue it.
+      after: [split]
+      misconception: glued-before-the-dry-fit
+      why: It waits for the split.
+`;
+
+const FAULT = `- id: which-hole
+  revision: 1
+  part: self-check
+  kind: fault
+  setup: stand-corner
+  ask: Which holes are in the wrong place?
+  drawing:
+    view: row
+    b: { moved: { hole: 2, farther: 1/2 in } }
+  places:
+    - id: a-2
+      at: hole 2 of A
+      says: Hole 2 of A, at {a.hole.2}
+      misconception: blamed-the-sound-one
+      why: It is where it should be.
+    - id: b-2
+      at: hole 2 of B
+      says: Hole 2 of B, at {b.hole.2}
+      misconception: one-number-off
+      why: It should be at {a.hole.2}.
+`;
+
+const DEPTH = FAULT.replace('view: row', 'view: section')
+  .replace('b: { moved: { hole: 2, farther: 1/2 in } }', 'b: { collar: a.stop }')
+  .replace('at: hole 2 of A', 'at: depth of A')
+  .replace('at: hole 2 of B', 'at: depth of B');
 
 function read(text: string) {
   return readQuestions(FILE, text, 'trial', { setups, misconceptions });
@@ -98,8 +170,48 @@ describe('a question is worked out by the calculator', () => {
     expect(forgot?.length).toBeCloseTo(16, 6);
   });
 
+  it('a rule is drawn around the line that the setup gives, and right is what it reads', () => {
+    const [question] = read(RULE) as [RuleQuestion];
+    expect(question.rule).toEqual({
+      division: { unit: 'in', denominator: 32 },
+      from: 25.4,
+      to: expect.closeTo(4 * 25.4, 9) as number,
+      line: expect.closeTo((2 + 23 / 32) * 25.4, 9) as number,
+    });
+    const mark = (text: string) => markAnswer(question, { kind: 'rule', text, unit: 'in' });
+    expect(mark('2 23/32').verdict).toBe('right');
+    expect(mark('2 22/32').verdict).toBe('wrong');
+    expect(mark('3 7/16').remarks[0]?.misconception?.id).toBe('misread-the-divisions');
+  });
+
+  it('an order is shown mixed; steps that wait for none may come in any order', () => {
+    const [question] = read(ORDER) as [OrderQuestion];
+    const mark = (...steps: string[]) => markAnswer(question, { kind: 'order', steps });
+    expect(mark(...question.steps.map(({ id }) => id)).verdict).toBe('wrong');
+    expect(mark('measure-a', 'measure-b', 'split', 'glue').verdict).toBe('right');
+    expect(mark('measure-b', 'measure-a', 'split', 'glue').verdict).toBe('right');
+    const early = mark('measure-a', 'split', 'measure-b', 'glue');
+    expect(early.remarks[1]?.misconception?.id).toBe('set-before-the-choice');
+    expect(read(ORDER)).toEqual(read(ORDER));
+  });
+
+  it('a place is at fault where the drawing differs from the plan', () => {
+    const [row] = read(FAULT) as [FaultQuestion];
+    expect(row.choices.map(({ id, right }) => [id, right])).toEqual([
+      ['a-2', false],
+      ['b-2', true],
+    ]);
+    expect(row.drawing.setup.b?.marks?.[1]).toBeCloseTo(plan.marks[1]! + 12.7, 9);
+    const nearer = read(FAULT.replace('farther', 'nearer')) as [FaultQuestion];
+    expect(nearer[0].drawing.setup.b?.marks?.[1]).toBeCloseTo(plan.marks[1]! - 12.7, 9);
+
+    const [depth] = read(DEPTH) as [FaultQuestion];
+    expect(depth.choices.map(({ right }) => right)).toEqual([false, true]);
+    expect(depth.drawing.setup.b?.collar).toBe(plan.a.stop);
+  });
+
   it('travels as JSON and comes back the same', () => {
-    const all = [...read(SOUND), ...read(CHOICE)];
+    const all = [SOUND, CHOICE, RULE, ORDER, FAULT, DEPTH].flatMap(read);
     expect(JSON.parse(JSON.stringify(all))).toEqual(all);
   });
 });
@@ -109,7 +221,11 @@ describe('a mistake in a file of questions names file, line and what to do', () 
     [SOUND.replace('  ask:', '  aks:'), 6, "'aks' is not a field"],
     [SOUND.replace(/ {2}ask:.*\n/, ''), 1, "has no 'ask'"],
     [`${SOUND}  helps: no\n`, 18, "'helps' is not a field"],
-    [SOUND.replace('kind: length', 'kind: number'), 4, 'one of one, several, length'],
+    [
+      SOUND.replace('kind: length', 'kind: number'),
+      4,
+      'one of one, several, length, rule, order, fault',
+    ],
     [SOUND.replace('kind: length', 'kind:'), 4, 'should be a text'],
     [SOUND.replace('revision: 1', 'revision: 0'), 2, '1, 2, 3'],
     [SOUND.replace('id: hole-in-b', 'id: Hole in B'), 1, 'lower-case words'],
@@ -136,6 +252,45 @@ describe('a mistake in a file of questions names file, line and what to do', () 
     [CHOICE.replace('right: true', 'right: perhaps'), 14, 'true, false or a comparison'],
     [CHOICE.replace('      of: pin.length / 2\n', ''), 8, "needs 'says', or 'of'"],
     [CHOICE.replace('id: its-part', 'id: half'), 7, 'same id'],
+    [RULE.replace('rule-worked', 'stand-corner'), 5, "needs a setup of 'ruleReading'"],
+    [`${RULE}  answer: line\n`, 13, "'answer' is not a field"],
+    [RULE.replace('2 * past', 'past'), 10, 'too near'],
+    [RULE.replace(/ {2}hint:.*\n/, ''), 1, "has no 'hint'"],
+    [ORDER.replace('after: [split]', 'after: [clamp]'), 21, "no step 'clamp' stands above"],
+    [ORDER.replace('after: []', 'after: split'), 13, 'should be a list'],
+    [ORDER.replace('      misconception: set-before-the-choice\n', ''), 15, "add 'misconception'"],
+    [
+      ORDER.replace('after: []', 'after: []\n      misconception: split-in-half'),
+      14,
+      'waits for none',
+    ],
+    [ORDER.replace('id: measure-b', 'id: measure-a'), 7, 'same id'],
+    [ORDER.replace('Measure B.', 'Split the pin.'), 7, "both read 'Split the pin.'"],
+    [ORDER.replace(/ {4}- id: split[\s\S]*/, ''), 7, 'every order of these steps is right'],
+    [FAULT.replace('setup: stand-corner', 'setup: rule-worked'), 5, 'only a joint'],
+    [
+      FAULT.replace('setup: stand-corner', 'setup: stand-frame-lower'),
+      7,
+      'marked from the same end',
+    ],
+    [FAULT.replace('view: row', 'view: face'), 8, 'one of row, section'],
+    [FAULT.replace('hole: 2,', 'hole: 20,'), 9, 'this joint has'],
+    [FAULT.replace('farther: 1/2 in', 'by: 1/2 in'), 9, "'by' is not a field"],
+    [FAULT.replace('farther: 1/2 in', 'farther: 1/2'), 9, 'has no unit'],
+    [FAULT.replace(', farther: 1/2 in', ''), 9, "has no 'nearer'"],
+    [FAULT.replace('at: hole 2 of A', 'at: hole 2'), 12, "such as 'hole 2 of B'"],
+    [FAULT.replace('at: hole 2 of A', 'at: hole 9 of A'), 12, 'this joint has'],
+    [FAULT.replace('at: hole 2 of A', 'at: depth of A'), 12, 'this drawing shows the row'],
+    [FAULT.replace('{a.hole.2}', '{a.hole.9}'), 13, "no number 'a.hole.9'"],
+    [
+      FAULT.replace('    b: { moved: { hole: 2, farther: 1/2 in } }\n', ''),
+      9,
+      'none of these places',
+    ],
+    [DEPTH.replace('at: depth of A', 'at: hole 1 of A'), 12, 'this drawing shows a section'],
+    [DEPTH.replace('b: { collar', 'a: { collar: b.stop }\n    b: { collar'), 11, 'every one of'],
+    [DEPTH.replace('collar: a.stop', 'collar: deep'), 9, "no number 'deep'"],
+    [DEPTH.replace('collar: a.stop', 'end: near'), 9, 'one of other'],
     ['- id: [', 1, 'Flow sequence'],
     ['id: x', 1, 'should be a list'],
   ])('%#', (text, line, what) => {
@@ -154,7 +309,9 @@ describe('a mistake in a file of questions names file, line and what to do', () 
 
   it('a sound file has none', () => {
     expect(faultOf(SOUND)).toBe('nothing is wrong');
-    expect(faultOf(CHOICE)).toBe('nothing is wrong');
+    for (const text of [CHOICE, RULE, ORDER, FAULT, DEPTH]) {
+      expect(faultOf(text)).toBe('nothing is wrong');
+    }
   });
 });
 

@@ -9,6 +9,7 @@ import type { Choice, Level, Made, Mistake, NamedMistake, Question } from '../qu
 import { workingOf } from '../questions/workingOf.ts';
 import { WRONG_UNIT } from '../questions/wrongUnit.ts';
 import { Draws } from './draws.ts';
+import { mixed } from './mixed.ts';
 import type { Draft, DraftChoice, DraftMistake, LengthDraft, RuleDraft } from './template.ts';
 import { toleranceOf } from './unfair.ts';
 
@@ -67,15 +68,6 @@ function typed(draft: LengthDraft | RuleDraft, key: string, level: Level) {
     hint: 'Every number that this step needs is given, or worked out above.',
     mistakes: blanks[blank]!,
   };
-}
-
-/** Steps in a mixed order that is not the right one, but for those that already stand. */
-function mixed<Step>(key: string, steps: readonly Step[], placed: number): readonly Step[] {
-  const rest = steps.slice(placed);
-  const shuffled = new Draws(`${key}:order`).shuffled(rest);
-  const asIs = shuffled.every((step, i) => step === rest[i]);
-  const loose = asIs ? [...rest.slice(1), ...rest.slice(0, 1)] : shuffled;
-  return [...steps.slice(0, placed), ...loose];
 }
 
 /** Works a draft out: every text with its numbers, every formula with its value. */
