@@ -38,6 +38,14 @@ async function nameBench(page: Page, name: string): Promise<void> {
   await expect(page.getByRole('radio', { name, exact: false, checked: true })).toBeVisible();
 }
 
+/** Chooses a file of work with this text. */
+async function bring(page: Page, text: string): Promise<void> {
+  const field = page.getByLabel('Bring work from a file');
+  await expect(field).toBeEnabled();
+  const file = { name: 'work.json', mimeType: 'application/json', buffer: Buffer.from(text) };
+  await field.setInputFiles(file);
+}
+
 /** How many entries the browser's databases hold. */
 function entriesKept(page: Page): Promise<number> {
   return page.evaluate(async () => {
@@ -66,6 +74,8 @@ test('an answer is there after a reload, in the lesson and in the contents', asy
   await page.reload();
   await expect(state(page)).toHaveText('Self-check: 1 of 8 right');
 
+  // Even where the browser has lost who is learning.
+  await page.evaluate(() => localStorage.clear());
   await page.goto('');
   await expect(entry(page)).toContainText('1 of 8 right');
   const goOn = page.getByRole('region', { name: 'Go on where you stopped' });
@@ -125,6 +135,14 @@ test('saved to a file, forgotten, and brought back', async ({ page }) => {
   await page.goto(LESSON);
   await page.locator('label').filter({ hasText: /^mm$/ }).click();
   await answerRight(page, 'stop');
+  // What other pages keep, and what a site in a folder of this one keeps.
+  await page.evaluate(() => {
+    const { base } = document.documentElement.dataset;
+    localStorage.setItem(`${base}assignment/7K2M9QXB`, '[]');
+    localStorage.setItem(`${base}assignment/7K2M9QXC`, '[]');
+    localStorage.setItem(`${base}my-tools`, '{}');
+    localStorage.setItem(`${base}other-site/unit`, 'in');
+  });
   await page.goto('your-work/');
   await nameBench(page, 'Bench 3');
   const row = page.getByRole('row', { name: /Splitting the depth/ });
@@ -144,30 +162,27 @@ test('saved to a file, forgotten, and brought back', async ({ page }) => {
   await expect(deleted).toContainText('Lessons, answers and sign-offs: 3 entries');
   await expect(deleted).toContainText('Inches or millimeters');
   await expect(deleted).toContainText('Who is learning here');
+  await expect(deleted).toContainText('Answers to assignments');
+  await expect(deleted).toContainText('Your tools as measured');
   await expect(row).toContainText('Not begun');
-  expect(await page.evaluate(() => Object.keys(localStorage))).toEqual([]);
+  expect(await page.evaluate(() => Object.keys(localStorage))).toEqual([
+    expect.stringContaining('other-site/unit'),
+  ]);
   expect(await entriesKept(page)).toBe(0);
 
-  const bring = page.getByLabel('Bring work from a file');
-  const choose = (content: string) =>
-    bring.setInputFiles({
-      name: 'work.json',
-      mimeType: 'application/json',
-      buffer: Buffer.from(content),
-    });
-  await choose(text.slice(0, 200));
+  await bring(page, text.slice(0, 200));
   await expect(page.getByText('it is cut off or damaged')).toBeVisible();
-  await choose(text.replace('"version":1', '"version":7'));
+  await bring(page, text.replace('"version":1', '"version":7'));
   await expect(page.getByText('2 entries to add.')).toBeVisible();
   await expect(page.getByText('one entry, of a newer edition of this workbook')).toBeVisible();
   await page.getByRole('button', { name: 'Leave it' }).click();
   await expect(row).toContainText('Not begun');
 
-  await choose(text);
+  await bring(page, text);
   await expect(page.getByText('Bench 3: one answer')).toBeVisible();
   await page.getByRole('button', { name: 'Add them' }).click();
   await expect(row).toContainText('1 of 8 right');
-  await choose(text);
+  await bring(page, text);
   await expect(page.getByText('nothing new. 3 entries are here already.')).toBeVisible();
   await page.goto(LESSON);
   await expect(state(page)).toHaveText('Self-check: 1 of 8 right');
@@ -216,11 +231,7 @@ test('a lesson that was finished says so, and the contents lead on to the next',
     mistakes: i === 0 ? ['forgot-the-point'] : [],
   }));
   await page.goto('your-work/');
-  await page.getByLabel('Bring work from a file').setInputFiles({
-    name: 'work.json',
-    mimeType: 'application/json',
-    buffer: Buffer.from(JSON.stringify({ progress: 1, events })),
-  });
+  await bring(page, JSON.stringify({ progress: 1, events }));
   await page.getByRole('button', { name: 'Add them' }).click();
   // The machine's own learner had opened the lesson; who brought work is chosen by hand.
   await page.getByRole('radio', { name: /8 answers/ }).check();

@@ -1,5 +1,6 @@
 /** What the site's pages keep besides the log, by its name in the browser's storage. */
 const CALLED: Readonly<Record<string, string>> = {
+  assignment: 'Answers to assignments',
   learner: 'Who is learning here',
   unit: 'Inches or millimeters',
   theme: 'Light or dark',
@@ -9,23 +10,31 @@ const CALLED: Readonly<Record<string, string>> = {
   'station-plan': 'The station plan',
 };
 
-/** Names carry the site's folder; one with a further slash belongs to a site in a folder of it. */
-function ownKeys(): readonly string[] {
+/**
+ * The site's own keys without its folder, which every one begins with. What has a further slash
+ * belongs to a site in a folder of this one, unless a page here is known to keep it.
+ */
+function ownNames(): readonly string[] {
   const base = document.documentElement.dataset['base'] ?? '/';
-  return Object.keys(localStorage).filter(
-    (key) => key.startsWith(base) && !key.slice(base.length).includes('/'),
-  );
+  return Object.keys(localStorage)
+    .filter((key) => key.startsWith(base))
+    .map((key) => key.slice(base.length))
+    .filter((name) => !name.includes('/') || headOf(name) in CALLED);
 }
 
-function called(key: string): string {
-  const name = key.slice(key.lastIndexOf('/') + 1);
-  return CALLED[name] ?? `What a page keeps as “${name}”`;
+/** 'assignment' of 'assignment/7K2M9QXB'. */
+function headOf(name: string): string {
+  return name.split('/', 1)[0]!;
+}
+
+function called(name: string): string {
+  return CALLED[headOf(name)] ?? `What a page keeps as “${name}”`;
 }
 
 /** What is kept besides the log, in words; nothing where the browser keeps nothing. */
 export function keptOnMachine(): readonly string[] {
   try {
-    return ownKeys().map(called).sort();
+    return [...new Set(ownNames().map(called))].sort();
   } catch {
     return [];
   }
@@ -35,7 +44,8 @@ export function keptOnMachine(): readonly string[] {
 export function forgetKept(): readonly string[] {
   const kept = keptOnMachine();
   try {
-    for (const key of ownKeys()) localStorage.removeItem(key);
+    const base = document.documentElement.dataset['base'] ?? '/';
+    for (const name of ownNames()) localStorage.removeItem(`${base}${name}`);
   } catch {
     // Then nothing was kept, either.
   }

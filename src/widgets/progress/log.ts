@@ -14,7 +14,7 @@ import { indexedDbStorage } from './indexedDbStorage.ts';
 const LEARNER = 'learner';
 
 /** What a tab tells the others. */
-type News = 'added' | 'learner' | 'forgotten';
+type News = 'added' | 'forgotten';
 
 function randomId(): string {
   // Not randomUUID: it is missing where a school's own server has no https.
@@ -47,7 +47,7 @@ class Log {
   #channel: BroadcastChannel | undefined;
   #opening: Promise<void> | undefined;
   #unkept: readonly ProgressEvent[] = [];
-  readonly #ownId = randomId();
+  #ownId = randomId();
   readonly #listeners: (() => void)[] = [];
 
   /** Reads what is kept. Call it in the browser, as often as you like. */
@@ -70,7 +70,6 @@ class Log {
   async choose(learner: string = randomId()): Promise<void> {
     keep(LEARNER, learner);
     this.events = [];
-    this.#tell('learner');
     await this.#read();
   }
 
@@ -115,12 +114,7 @@ class Log {
   /** What all learners have done, and what a later edition has kept. */
   async everyone(): Promise<Stored> {
     await this.open();
-    try {
-      const { events, later } = readStored(await this.#storage!.read());
-      return { events: union(events, this.#unkept), later };
-    } catch {
-      return { events: this.#unkept, later: [] };
-    }
+    return this.#readAll();
   }
 
   /** Forgets what all learners have done. @throws where the browser doesn't let it */
@@ -139,11 +133,29 @@ class Log {
     this.#storage = packed === undefined ? indexedDbStorage(`${base}progress`) : memoryStorage();
     this.#channel = new BroadcastChannel(`${base}progress`);
     this.#channel.onmessage = ({ data }: MessageEvent<News>) => {
-      if (data !== 'added') this.events = [];
-      if (data === 'forgotten') this.#unkept = [];
+      if (data === 'forgotten') this.events = this.#unkept = [];
       void this.#read();
     };
+    // Not by the channel, which is faster than what it would tell of.
+    addEventListener('storage', ({ key }) => {
+      if (key !== null && key !== `${base}${LEARNER}`) return;
+      this.events = [];
+      void this.#read();
+    });
     await this.#read();
+    if (readKept(LEARNER) !== undefined) return;
+    // The browser has lost who is learning: whoever was here last.
+    this.#ownId = (await this.#readAll()).events.at(-1)?.learner ?? this.#ownId;
+    await this.#read();
+  }
+
+  async #readAll(): Promise<Stored> {
+    try {
+      const { events, later } = readStored(await this.#storage!.read());
+      return { events: union(events, this.#unkept), later };
+    } catch {
+      return { events: this.#unkept, later: [] };
+    }
   }
 
   async #read(): Promise<void> {
