@@ -10,6 +10,7 @@ import {
   decodeStanding,
   encodeStanding,
 } from '../../practice/progress/standing.ts';
+import { markAnswer } from '../../practice/questions/markAnswer.ts';
 import type { Given } from '../../practice/questions/types.ts';
 import { BANK, CALC } from '../../practice/versions.ts';
 import { type DrawnQuestion, drawn } from './drawn.ts';
@@ -66,6 +67,13 @@ export class Sitting {
 
   get right(): number {
     return rightIn(this.#standing, this.#asked);
+  }
+
+  /** Whether the answer that counts is right; null where there is none. */
+  isRight(i: number): boolean | null {
+    const answer = this.answers[i];
+    const asked = this.questions[i];
+    return answer && asked ? markAnswer(asked.question, answer.given).verdict === 'right' : null;
   }
 
   get passed(): boolean {
