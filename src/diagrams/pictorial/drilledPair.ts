@@ -15,15 +15,18 @@ const APART = 0.6;
 
 /** Where guide and rule were put on a board. */
 function cuesOf(solid: Solid, { face, end }: Pick<MemberSetup, 'face' | 'end'>): Cue[] {
-  const { base, top, bottom } = solid;
+  const { member, base, top, bottom } = solid;
   const [left, right] = [base[NEAR]!.x, base[RIGHT]!.x];
-  const middle = (left + right) / 2;
   const [near, far] = [base[NEAR]!.y, base[FAR]!.y];
+  const middle = (left + right) / 2;
+  const onFace = ([x, y]: readonly [number, number]) =>
+    place(left + (right - left) * x, near + (far - near) * y, top);
   return [
     face === 'reference'
       ? {
           text: 'guide',
-          at: place(left + (right - left) * 0.22, near + (far - near) * 0.56, top),
+          // Where the word keeps clear of the holes and of the board's letter.
+          at: onFace(member === 'a' ? [0.22, 0.25] : [0.1, 0.4]),
           from: place(0, 0, 1),
           set: true,
         }

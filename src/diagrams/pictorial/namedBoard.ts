@@ -37,8 +37,8 @@ export function namedBoard(): PictorialShapes {
     ],
     cues: [
       { text: 'face', at: place(WIDE * 0.4, LONG * 0.5, 0), from: UP },
-      { text: 'edge', at: place(0, LONG * 0.25, -THICK / 2), from: LEFTWARD },
-      { text: 'end', at: place(WIDE * 0.85, 0, -THICK / 2), from: NEARER },
+      { text: 'edge', at: place(0, LONG * 0.25, -THICK * 0.8), from: LEFTWARD },
+      { text: 'end', at: place(WIDE * 0.75, 0, -THICK * 0.8), from: NEARER },
     ],
     beyond: 0,
   };
