@@ -1,3 +1,4 @@
+import { attemptsOf } from '../progress/attempts.ts';
 import { type ProgressEvent, levelOf } from '../progress/events.ts';
 import { LEVELS, type Level } from '../questions/types.ts';
 
@@ -11,15 +12,12 @@ export interface Tried {
 /**
  * The questions of a template that were answered, in the order in which they were. Only the first
  * answer to each counts: after it the student has read what was wrong.
+ * @param events of one learner, in the order in which they happened
  */
 export function triedOf(template: string, events: readonly ProgressEvent[]): readonly Tried[] {
-  const tried = new Map<string, Tried>();
-  for (const event of events) {
-    if (event.kind !== 'answer' || event.made?.template !== template) continue;
-    if (tried.has(event.question)) continue;
-    tried.set(event.question, { level: levelOf(event), right: event.right });
-  }
-  return [...tried.values()];
+  return attemptsOf(events).flatMap(({ answers: [first] }) =>
+    first?.made?.template === template ? [{ level: levelOf(first), right: first.right }] : [],
+  );
 }
 
 /**
