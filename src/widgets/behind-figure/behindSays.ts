@@ -2,8 +2,8 @@ import type { PointEnd } from '../../core/joint/pointBehind.ts';
 import { type Sentence, say } from '../../core/working/sentence.ts';
 import type { Drilled } from '../../diagrams/behind-the-board/geometry.ts';
 
-/** How far the point is from coming through, below which it is a matter of luck, mm. */
-const CLOSE = 1;
+/** Less wood than any rule leaves under a point: it breaks out by itself, mm. */
+const CLOSE = 0.75;
 
 /** Where the point ends, in a sentence or two. */
 export function behindSentence(drilled: Drilled, end: PointEnd): Sentence {

@@ -1,7 +1,12 @@
 import { TOLERANCE } from '../../core/length/mm.ts';
-import type { JointPlan } from '../../core/joint/types.ts';
+import type { JointPlan, Pin, System } from '../../core/joint/types.ts';
 import { type Sentence, say } from '../../core/working/sentence.ts';
-import { candidatesOf } from '../../diagrams/candidates/geometry.ts';
+import { candidatesOf, sizeName } from '../../diagrams/candidates/geometry.ts';
+
+/** A pin by its name, in the unit that it is sold in. */
+function pinName({ diameter, length }: Pin, system: System): string {
+  return `${sizeName(diameter, system)} × ${sizeName(length, system)} ${system}`;
+}
 
 /** Which pin was taken, by which rule, and how many others would do. */
 export function choiceSentence(plan: JointPlan): Sentence {
@@ -20,6 +25,6 @@ export function choiceSentence(plan: JointPlan): Sentence {
   return [
     ...by,
     ...range,
-    ...say` across. Taken: ${pin.diameter} across and ${pin.length} long. ${others}`,
+    ...say` across. Taken: the pin of ${pinName(pin, plan.system)}. ${others}`,
   ];
 }

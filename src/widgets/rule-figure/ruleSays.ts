@@ -74,6 +74,11 @@ const WHY: Record<Exclude<Measuring['start'], 'end'>, string> = {
 
 /** What the rule shows, how it builds up, and what the board really measures. */
 export function ruleSentence(measuring: Measuring): string {
+  // A mixed number keeps to one line.
+  return sentenceOf(measuring).replace(/(\d) (\d+\/\d+)/g, '$1\u00a0$2');
+}
+
+function sentenceOf(measuring: Measuring): string {
   const { division, length, start } = measuring;
   const { unit } = division;
   const reading = readingOf(measuring);
