@@ -1,6 +1,6 @@
-/** Hands a text over as a file to be saved. */
-export function saveFile(fileName: string, text: string, type: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type }));
+/** Hands a text or bytes over as a file to be saved. */
+export function saveFile(fileName: string, content: BlobPart, type: string): void {
+  const address = URL.createObjectURL(new Blob([content], { type }));
   const link = document.createElement('a');
   link.href = address;
   link.download = fileName;

@@ -1,5 +1,5 @@
-import { strToU8, type Zippable, zip } from 'fflate';
-import type { Assignment } from '../../class/assignment/assignment.ts';
+import { type Zippable, strToU8, zipSync } from 'fflate';
+import { type Assignment, templateOf } from '../../class/assignment/assignment.ts';
 import { encodeAssignment } from '../../class/assignment/assignmentLink.ts';
 import { manifest } from '../../class/scorm/manifest.ts';
 import { packPage, packStyles } from '../../class/scorm/packagePages.ts';
@@ -11,19 +11,18 @@ const MADE = new Date('2020-01-01T00:00:00');
  * A SCORM 1.2 package of an assignment, made here from the site's own files: its page, and the
  * lessons that it is about.
  * @param base the site's, with a slash at its end
- * @param lessons ids of the lessons that go along
  * @throws Error a sentence, where a file can't be had
  */
 export async function packAssignment(
   assignment: Assignment,
   base: string,
-  lessons: readonly string[],
 ): Promise<Uint8Array<ArrayBuffer>> {
-  const pages = ['assignment/', ...lessons.map((lesson) => `lessons/${lesson}/`)];
   const needed = (await (await fetched(`${base}packed-files.json`)).json()) as Record<
     string,
     readonly string[] | undefined
   >;
+  const lessons = new Set(assignment.templates.map((id) => `lessons/${templateOf(id)?.lesson}/`));
+  const pages = ['assignment/', ...lessons].filter((page) => needed[page] !== undefined);
   const packing = { base, pages, assignment: encodeAssignment(assignment) };
   const files: Zippable = {};
 
@@ -48,7 +47,8 @@ export async function packAssignment(
     passMark: assignment.passMark,
     files: Object.keys(sorted),
   });
-  return zipped({ 'imsmanifest.xml': strToU8(xml), ...sorted });
+  // Not in fflate's own workers: they start from blobs, which the security policy forbids.
+  return zipSync({ 'imsmanifest.xml': strToU8(xml), ...sorted }, { mtime: MADE, level: 6 });
 }
 
 async function fetched(address: string): Promise<Response> {
@@ -61,13 +61,4 @@ async function fetched(address: string): Promise<Response> {
   });
   if (!response.ok) throw refused();
   return response;
-}
-
-function zipped(files: Zippable): Promise<Uint8Array<ArrayBuffer>> {
-  return new Promise((done, failed) => {
-    zip(files, { mtime: MADE, level: 6 }, (error, data) => {
-      if (error) failed(error);
-      else done(data);
-    });
-  });
 }
