@@ -57,7 +57,10 @@ describe('a reading, built up', () => {
         fc.double({ min: 0, max: 600, noNaN: true }),
         (division, place) => {
           const { parts, number, length, beyond, past, mark } = buildUp(mm(place), division);
-          const sum = parts.reduce((total, { rank, count }) => total + rank.apart * count, number);
+          const sum = parts.reduce<number>(
+            (total, { rank, count }) => total + rank.apart * count,
+            number,
+          );
           expect(sum).toBeCloseTo(length, 6);
           expect(length + beyond).toBeCloseTo(place, 6);
           expect(Math.abs(beyond)).toBeLessThanOrEqual(finestStep(division) / 2 + 1e-9);
