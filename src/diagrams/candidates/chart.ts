@@ -158,7 +158,7 @@ function keyBox({ x, y }: Point): Point[] {
 
 /** A row of the table: where the choice goes by it a bar of steel, which stands out from the wood. */
 function tableRow(start: Point, end: Point, used: boolean): Stroke {
-  if (!used) return { pen: 'thin', d: open([start, end]) };
+  if (!used) return { pen: 'mark', d: open([start, end]) };
   return {
     pen: 'steel',
     d: closed([
