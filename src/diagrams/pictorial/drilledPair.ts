@@ -11,7 +11,7 @@ const X = place(1, 0, 0);
 const BACK = place(-1, 0, 0);
 
 /** Without pins between them the boards stand closer, and come out larger. */
-const APART = 0.6;
+const APART = 0.8;
 
 /** Where guide and rule were put on a board. */
 function cuesOf(solid: Solid, { face, end }: Pick<MemberSetup, 'face' | 'end'>): Cue[] {
@@ -30,11 +30,21 @@ function cuesOf(solid: Solid, { face, end }: Pick<MemberSetup, 'face' | 'end'>):
           from: place(0, 0, 1),
           set: true,
         }
-      : { text: 'guide', at: place(middle, near, bottom), from: place(0, 0, -1), set: true },
+      : {
+          text: 'guide',
+          at: place(left + (right - left) * 0.8, near, bottom),
+          from: place(0, 0, -1),
+          set: true,
+        },
     end === 'reference'
       ? {
           text: 'rule',
-          at: place(middle, near, (top + bottom) / 2),
+          // A's word keeps clear of what stands under B.
+          at: place(
+            left + (right - left) * (member === 'a' ? 0.25 : 0.8),
+            near,
+            (top + bottom) / 2,
+          ),
           from: place(0, -1, 0),
           set: true,
         }

@@ -1,4 +1,5 @@
 import type { JointPlan, ResolvedSpec } from '../../core/joint/types.ts';
+import { TOLERANCE } from '../../core/length/mm.ts';
 import { type Sentence, say } from '../../core/working/sentence.ts';
 
 /** What each board is drilled in. */
@@ -10,11 +11,11 @@ function drilledIn(spec: ResolvedSpec): readonly [a: string, b: string] {
     case 'tee':
       return [`A’s ${spec.drilled}`, 'B’s face'];
     case 'frame':
-      return ['the rail’s end, A', 'the stile’s edge, B'];
+      return ['the rail’s end', 'the stile’s edge'];
     case 'miter':
       return ['A’s cut', 'B’s cut'];
     case 'leg':
-      return ['the apron’s end, A', 'the leg’s side, B'];
+      return ['the apron’s end', 'the leg’s side'];
   }
 }
 
@@ -26,5 +27,13 @@ export function jointSentence(plan: JointPlan): Sentence {
   const count = positions.length === 1 ? 'One pin' : `${String(positions.length)} pins`;
   const each = plan.kind === 'leg' ? ' in each apron' : '';
   const [inA, inB] = drilledIn(spec);
-  return say`${count}${each}, ${pin.diameter} by ${pin.length}: A holds ${a.engagement} of each and B ${b.engagement}. Drill ${inA} ${a.holeDepth} deep and ${inB} ${b.holeDepth}.`;
+  const held =
+    Math.abs(a.engagement - b.engagement) < TOLERANCE
+      ? say`A and B each hold ${a.engagement}.`
+      : say`A holds ${a.engagement} of each and B ${b.engagement}.`;
+  const depth =
+    Math.abs(a.holeDepth - b.holeDepth) < TOLERANCE
+      ? say`Drill ${inA} and ${inB} ${a.holeDepth} deep.`
+      : say`Drill ${inA} ${a.holeDepth} deep and ${inB} ${b.holeDepth}.`;
+  return [...say`${count}${each}, ${pin.diameter} by ${pin.length}. `, ...held, ' ', ...depth];
 }

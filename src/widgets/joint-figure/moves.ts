@@ -134,6 +134,8 @@ export const LENGTH_MOVES: Partial<Record<Move, LengthMove>> = {
   },
 };
 
+const NOT_SQUARE = ['edge', 'corner', 'tee', 'frame', 'miter'] as const;
+
 const ONLY: Partial<Record<Move, readonly JointKind[]>> = {
   drilled: ['corner', 'tee'],
   overhang: ['corner'],
@@ -141,7 +143,8 @@ const ONLY: Partial<Record<Move, readonly JointKind[]>> = {
   reveal: ['edge', 'frame'],
   setback: ['leg'],
   stagger: ['leg'],
-  'b.width': ['edge', 'corner', 'tee', 'frame', 'miter'],
+  width: NOT_SQUARE,
+  'b.width': NOT_SQUARE,
 };
 
 /** Whether a joint of this kind has what a move changes. */
