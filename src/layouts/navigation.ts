@@ -1,6 +1,7 @@
 /** The pages in every page's head, in order. Add a line when a page exists. */
 export const navigation = [
   { label: 'Contents', path: '/' },
+  { label: 'Practice', path: '/practice/' },
   { label: 'Bench', path: '/bench/' },
   { label: 'Trial run', path: '/trial/' },
   { label: 'Measure and correct', path: '/measure/' },

@@ -66,3 +66,17 @@ export function dueForReview(
         (one.id < other.id ? -1 : 1),
     );
 }
+
+/**
+ * When the next of what is not due yet will be, in milliseconds since 1970 (UTC); undefined where
+ * everything is due, or nothing was answered.
+ */
+export function nextDue(
+  events: readonly ProgressEvent[],
+  now: number,
+  known: readonly Reviewable[],
+): number | undefined {
+  const found = standings(events);
+  const moments = known.flatMap(({ id }) => found.get(id)?.due ?? []).filter((due) => due > now);
+  return moments.length === 0 ? undefined : Math.min(...moments);
+}

@@ -4,6 +4,7 @@ import type { AnswerProps } from './answering.ts';
 import ChosenAnswer from './ChosenAnswer.svelte';
 import OrderedAnswer from './OrderedAnswer.svelte';
 import PointedAnswer from './PointedAnswer.svelte';
+import ReadAnswer from './ReadAnswer.svelte';
 import TypedAnswer from './TypedAnswer.svelte';
 
 /** What a question of each kind is answered with. */
@@ -13,7 +14,7 @@ export const answerFields: Readonly<
   one: ChosenAnswer,
   several: ChosenAnswer,
   length: TypedAnswer,
-  rule: TypedAnswer,
+  rule: ReadAnswer,
   order: OrderedAnswer,
   fault: PointedAnswer,
 };
