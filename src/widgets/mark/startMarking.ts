@@ -6,25 +6,31 @@ const SLICE = 12;
 /**
  * Marks files in a worker; where none can be started, a little at a time between the page's
  * frames.
+ * @param request plain data: it is copied
  * @param tell gets what marking says
  * @returns ends it
  */
 export function startMarking(request: MarkRequest, tell: (event: MarkEvent) => void): () => void {
+  const worker = startWorker();
+  if (!worker) return markInSlices(request, tell);
+  let inSlices: (() => void) | undefined;
+  worker.onmessage = ({ data }: MessageEvent<MarkEvent>) => tell(data);
+  worker.onerror = () => {
+    worker.terminate();
+    inSlices ??= markInSlices(request, tell);
+  };
+  worker.postMessage(request);
+  return () => {
+    worker.terminate();
+    inSlices?.();
+  };
+}
+
+function startWorker(): Worker | null {
   try {
-    const worker = new Worker(new URL('./mark.worker.ts', import.meta.url), { type: 'module' });
-    let inSlices: (() => void) | undefined;
-    worker.onmessage = ({ data }: MessageEvent<MarkEvent>) => tell(data);
-    worker.onerror = () => {
-      worker.terminate();
-      inSlices ??= markInSlices(request, tell);
-    };
-    worker.postMessage(request);
-    return () => {
-      worker.terminate();
-      inSlices?.();
-    };
+    return new Worker(new URL('./mark.worker.ts', import.meta.url), { type: 'module' });
   } catch {
-    return markInSlices(request, tell);
+    return null;
   }
 }
 
