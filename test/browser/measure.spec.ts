@@ -193,6 +193,9 @@ test.describe('what went wrong', () => {
     await expect(fits(page)).toContainText('Set the stop at ≈2 9/64 in for board A', {
       useInnerText: true,
     });
+    await expect(fits(page)).toContainText('move the collar 1 in farther from the tip', {
+      useInnerText: true,
+    });
     await radio(page, 'mm').check();
     await expect(fits(page)).toContainText('≈54.5 mm for board A', { useInnerText: true });
   });
@@ -207,6 +210,41 @@ test.describe('what went wrong', () => {
     await field(page, 'Depth of its hole in B').fill('39/64');
     await expect(causes(page).first()).toHaveText('An end or edge out of square');
     await expect(fits(page)).toContainText('Take the pins out and put the boards together');
+  });
+
+  test('counts the pins as they were measured, where they bind', async ({ page }) => {
+    await open(page);
+    await radio(page, 'Bind').check();
+    await expect(page.getByText('Measure a handful of your pins')).toBeVisible();
+    await expect(causes(page).first()).not.toHaveText('Swollen or thick pins');
+    await field(page, 'Pin 1').fill('0.379');
+    await field(page, 'Pin 2').fill('0.381');
+    await field(page, 'Pin 2').blur();
+    await expect(page.getByText(/Your pins as measured count: 2/)).toContainText('0.38 in', {
+      useInnerText: true,
+    });
+    await expect(causes(page).first()).toHaveText('Swollen or thick pins');
+    await expect(fits(page)).toContainText('By your 2 readings they are', { useInnerText: true });
+  });
+
+  test('tries the mistakes in a worker of the site; without workers it answers all the same', async ({
+    page,
+    context,
+  }) => {
+    await open(page);
+    expect(page.workers()).toHaveLength(0);
+    await page.getByLabel('The joint stands open: a gap').check();
+    await expect.poll(() => page.workers().length).toBe(1);
+    const likeliest = await causes(page).first().innerText();
+
+    const other = await context.newPage();
+    await other.addInitScript(() => {
+      Object.defineProperty(window, 'Worker', { value: undefined });
+    });
+    await open(other);
+    await other.getByLabel('The joint stands open: a gap').check();
+    await expect(causes(other).first()).toHaveText(likeliest);
+    expect(other.workers()).toHaveLength(0);
   });
 
   test('takes the joint from a link, and refuses a damaged one in a sentence', async ({ page }) => {

@@ -1,6 +1,6 @@
 import type { Bit, BitPoint, Guide, Pin } from '../joint/types.ts';
 import { type Mm, mm } from '../length/mm.ts';
-import { summarize } from './readings.ts';
+import { type Readings, summarize } from './readings.ts';
 
 /** Tools as someone measured them; what was not measured is left out. Lengths in mm. */
 export interface ToolSet {
@@ -36,6 +36,22 @@ export function isUnmeasured({ guide, bit, pins }: ToolSet): boolean {
     pins.nominal === undefined &&
     pins.readings.length === 0
   );
+}
+
+/** Pins whose names lie no farther apart may be taken for each other, mm: 10 mm for 3/8 in. */
+const LOOKS_ALIKE = 0.6;
+
+/**
+ * What the readings of a set say about a joint's pins; null where there are none, or where they
+ * are of pins of another size.
+ */
+export function readingsOf(
+  { pins }: ToolSet,
+  { diameter }: Pick<Pin, 'diameter'>,
+): Readings | null {
+  const summary = summarize(pins.readings);
+  if (summary === null) return null;
+  return Math.abs((pins.nominal ?? summary.mean) - diameter) <= LOOKS_ALIKE ? summary : null;
 }
 
 /** Tools as measured, in the planner's and the trial run's own terms; what was not measured is left out. */

@@ -6,8 +6,13 @@ import { inches, mm } from '../../../src/core/length/mm.ts';
 import { parseLength } from '../../../src/core/length/parseLength.ts';
 import { formatReading } from '../../../src/core/tools/formatReading.ts';
 import { listOfLengths } from '../../../src/core/tools/listOfLengths.ts';
-import { countFits, summarize } from '../../../src/core/tools/readings.ts';
-import { isUnmeasured, measuredTools, unmeasured } from '../../../src/core/tools/toolSet.ts';
+import { countFits, nearlyAll, summarize } from '../../../src/core/tools/readings.ts';
+import {
+  isUnmeasured,
+  measuredTools,
+  readingsOf,
+  unmeasured,
+} from '../../../src/core/tools/toolSet.ts';
 import { turnOverOffset } from '../../../src/core/tools/turnOver.ts';
 import { type BenchSetup, drill, soundSetup } from '../../../src/core/trial/drill.ts';
 import { ordinaryJoint } from '../../support/joints.ts';
@@ -166,6 +171,31 @@ describe('formatReading', () => {
         },
       ),
     );
+  });
+});
+
+describe('the readings of a joint’s pins', () => {
+  const set = (readings: readonly number[], nominal?: number) => ({
+    ...unmeasured('Mine'),
+    pins: { readings: readings.map(mm), ...(nominal !== undefined && { nominal: mm(nominal) }) },
+  });
+
+  it.each([
+    ['the pins of the joint', [9.4, 9.5], 9.525, true],
+    ['of the other system, which may be taken for it', [9.9, 9.95], 10, true],
+    ['without a name, but near enough', [9.2], undefined, true],
+    ['of another size', [7.9, 8], 8, false],
+    ['without a name, and too far off', [7.9, 8], undefined, false],
+    ['none', [], 9.525, false],
+  ] as const)('serve where they are %s', (_, readings, nominal, serve) => {
+    const found = readingsOf(set(readings, nominal), { diameter: inches(3 / 8) });
+    expect(found?.count ?? 0).toBe(serve ? readings.length : 0);
+  });
+
+  it('say between what nearly all pins lie: two spreads, and nothing of it from one reading', () => {
+    const { least, most } = nearlyAll(summarize([9.4, 9.5, 9.6].map(mm))!);
+    expect([least, most]).toEqual([expect.closeTo(9.3, 9), expect.closeTo(9.7, 9)]);
+    expect(nearlyAll(summarize([mm(9.4)])!)).toEqual({ least: 9.4, most: 9.4 });
   });
 });
 

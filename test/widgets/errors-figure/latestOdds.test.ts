@@ -1,12 +1,9 @@
 import { describe, expect, it, vi } from 'vitest';
 import { mm } from '../../../src/core/index.ts';
-import {
-  type AllOdds,
-  LatestOdds,
-  type OddsWorker,
-} from '../../../src/widgets/errors-figure/latestOdds.ts';
+import { type AllOdds, LatestOdds } from '../../../src/widgets/errors-figure/latestOdds.ts';
 import { allRowOdds } from '../../../src/widgets/errors-figure/rowOdds.ts';
 import type { RowSettings } from '../../../src/widgets/errors-figure/rowSettings.ts';
+import type { AnsweringWorker } from '../../../src/widgets/latestAnswer.ts';
 
 const settings: RowSettings = {
   spacing: mm(79),
@@ -23,7 +20,7 @@ const settings: RowSettings = {
 /** A worker that answers when the test says so. */
 function slowWorker() {
   const asked: RowSettings[] = [];
-  const worker: OddsWorker = {
+  const worker: AnsweringWorker<AllOdds> = {
     onmessage: null,
     onerror: null,
     postMessage: (message: RowSettings) => asked.push(message),
