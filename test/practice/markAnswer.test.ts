@@ -93,13 +93,21 @@ describe('every question of the content folder', () => {
   test.each(questions.map((question) => [question.identity, question] as const))(
     '%s: its own right answer is right, and each wrong one is known',
     (_, question) => {
-      if (question.kind === 'length') {
-        expect(markAnswer(question, length(`${question.right} mm`)).verdict).toBe('right');
+      if (question.kind === 'length' || question.kind === 'rule') {
+        const typed = (text: string) => ({ ...length(text), kind: question.kind });
+        expect(markAnswer(question, typed(`${question.right} mm`)).verdict).toBe('right');
         for (const { length: wrong, misconception, why } of question.mistakes) {
-          const marked = markAnswer(question, length(`${wrong} mm`));
+          const marked = markAnswer(question, typed(`${wrong} mm`));
           expect(marked.verdict).toBe('wrong');
           expect(marked.remarks).toEqual([{ says: why, misconception }]);
         }
+        return;
+      }
+      if (question.kind === 'order') {
+        const { order } = question;
+        expect(markAnswer(question, { kind: 'order', steps: order }).verdict).toBe('right');
+        const reversed = { kind: 'order', steps: order.toReversed() } as const;
+        expect(markAnswer(question, reversed).verdict).toBe('wrong');
         return;
       }
       const right = question.choices.filter((choice) => choice.right).map(({ id }) => id);

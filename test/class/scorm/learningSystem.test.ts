@@ -1,4 +1,4 @@
-import { Scorm12API } from 'scorm-again/scorm12';
+import * as scorm from 'scorm-again/scorm12';
 import { describe, expect, it } from 'vitest';
 import {
   LearningSystem,
@@ -7,6 +7,9 @@ import {
   type WindowLike,
   findApi,
 } from '../../../src/class/scorm/learningSystem.ts';
+
+/** The package's types know a default export that its module has not. */
+const { Scorm12API } = scorm as unknown as { Scorm12API: typeof scorm.default };
 
 /** An independent runtime of SCORM 1.2. */
 function runtime(): ScormApi & { cmi: { suspend_data: string } } {
