@@ -94,7 +94,8 @@ describe('every question of the content folder', () => {
     '%s: its own right answer is right, and each wrong one is known',
     (_, question) => {
       if (question.kind === 'length' || question.kind === 'rule') {
-        const typed = (text: string) => ({ ...length(text), kind: question.kind });
+        const { kind } = question;
+        const typed = (text: string): Given => ({ kind, text, unit: 'mm' });
         expect(markAnswer(question, typed(`${question.right} mm`)).verdict).toBe('right');
         for (const { length: wrong, misconception, why } of question.mistakes) {
           const marked = markAnswer(question, typed(`${wrong} mm`));
