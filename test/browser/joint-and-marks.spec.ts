@@ -23,14 +23,14 @@ test.describe('a joint to take apart', () => {
     await expect(drawing).toBeHidden();
     await predict(page, 'Three, one for each pin');
     await expect(drawing).toBeVisible();
-    await expect(drawing).toHaveAccessibleDescription(/3 pins.* stand between the boards/);
+    await expect(drawing).toHaveAccessibleName(/3 pins.* stand between the boards/);
 
     const apart = figure.getByRole('slider', { name: 'Pulled apart' });
     await expect(apart).toHaveAttribute('aria-valuetext', 'pulled apart');
     await apart.focus();
     await page.keyboard.press('Home');
     await expect(apart).toHaveAttribute('aria-valuetext', 'pushed home');
-    await expect(drawing).toHaveAccessibleDescription(/hidden in their holes/);
+    await expect(drawing).toHaveAccessibleName(/hidden in their holes/);
 
     await figure.locator('label').filter({ hasText: 'Cut along a pin' }).click();
     await expect(drawing).toBeHidden();
@@ -38,14 +38,14 @@ test.describe('a joint to take apart', () => {
 
     // A longer pin goes into A: B is full.
     const held = figure.getByRole('row', { name: /Pin held/ }).getByRole('cell');
-    const inB = await held.nth(1).innerText();
+    const inB = (await held.nth(1).textContent())!;
     await figure.getByLabel('Pin', { exact: true }).selectOption('3/8 × 2 in');
     await expect(held.nth(0)).toContainText('1.519');
     await expect(held.nth(1)).toHaveText(inB);
 
     await figure.getByRole('link', { name: 'Open this joint on the bench' }).click();
     await expect(page).toHaveURL(/\/bench\/#1;.*kind=corner/);
-    await expect(page.locator('.title-block')).toContainText('3/8 in × 2 in');
+    await expect(page.locator('.title-block')).toContainText(/3\/8 in.* × 2 in/);
   });
 
   test('slides home by itself, unless the reader wants no motion', async ({ page }) => {
@@ -102,7 +102,7 @@ test.describe('a pair drilled from its marks, or not', () => {
   }) => {
     const caption = page.locator('.marks-figure figcaption');
     await choose(page, 'B: the rule is hooked on the', 'Other end');
-    await expect(caption).toContainText('1/16 in out of place along the joint');
+    await expect(caption).toContainText(/1\/16 in.* out of place along the joint/);
     await page.getByRole('textbox', { name: 'B is longer than A by' }).fill('0');
     await expect(caption).toContainText('their ends in line');
   });
