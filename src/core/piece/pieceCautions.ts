@@ -1,0 +1,78 @@
+import { TOLERANCE } from '../length/mm.ts';
+import type { Board, Severity } from '../joint/types.ts';
+import { type Sentence, say } from '../working/sentence.ts';
+import type { BitGroup } from './drillList.ts';
+import { type PlannedPiece, jointsInWords } from './planPiece.ts';
+import { sizesOf } from './materials.ts';
+
+/** Something to know about a piece as a whole, beside what each joint's own plan says. */
+export interface PieceCaution {
+  readonly severity: Severity;
+  readonly message: Sentence;
+}
+
+/** Two stops nearer than this are easily taken for one another, mm: from memory. */
+const EASILY_MISTAKEN = 25.4 / 32;
+
+const SIZES = ['thick', 'wide', 'long'] as const;
+
+function differing({ joints }: PlannedPiece): readonly PieceCaution[] {
+  const seen = new Map<string, { board: Board; where: string }>();
+  const found: PieceCaution[] = [];
+  for (const joint of joints) {
+    for (const side of ['a', 'b'] as const) {
+      const name = side === 'a' ? joint.label.boardA : joint.label.boardB;
+      if (name === '') continue;
+      const here = { board: joint.plan.spec[side], where: jointsInWords(joint.numbers) };
+      const first = seen.get(name);
+      if (first === undefined) seen.set(name, here);
+      else {
+        sizesOf(here.board).forEach((size, i) => {
+          const before = sizesOf(first.board)[i]!;
+          if (Math.abs(size - before) <= TOLERANCE) return;
+          found.push({
+            severity: 'caution',
+            message: say`${name} is ${before} ${SIZES[i]!} in ${first.where}, but ${size} in ${here.where}. It is one board: measure it, and mend the other joint.`,
+          });
+        });
+      }
+    }
+  }
+  return found;
+}
+
+function closeStops(bits: readonly BitGroup[]): readonly PieceCaution[] {
+  return bits.flatMap(({ diameter, bushings }) =>
+    bushings.flatMap(({ settings }) =>
+      settings.slice(1).flatMap(({ stop }, i): PieceCaution[] => {
+        const before = settings[i]!.stop;
+        return stop - before > EASILY_MISTAKEN
+          ? []
+          : [
+              {
+                severity: 'note',
+                message: say`On the ${diameter} bit the stops ${before} and ${stop} are easily mistaken for each other. Measure, and try each in an offcut.`,
+              },
+            ];
+      }),
+    ),
+  );
+}
+
+/** What is the matter with a piece as a whole: joints that can't be made, boards that disagree, stops that look alike. */
+export function pieceCautions(
+  piece: PlannedPiece,
+  bits: readonly BitGroup[],
+): readonly PieceCaution[] {
+  const notMade = piece.joints
+    .filter(({ made }) => !made)
+    .map(({ label, numbers }): PieceCaution => {
+      const words = jointsInWords(numbers);
+      const name = label.name === '' ? words : `${label.name} (${words})`;
+      return {
+        severity: 'error',
+        message: say`${name} can’t be made as set, so no list has it. Open it on the bench to see why.`,
+      };
+    });
+  return [...notMade, ...differing(piece), ...closeStops(bits)];
+}
