@@ -38,6 +38,9 @@ function nameIn(known: ReadonlyMap<string, unknown>, what: string) {
   });
 }
 
+/** Every name in content/setups.yaml. */
+export const setupNames: readonly string[] = [...setups.keys()];
+
 /** A property that names a joint of content/setups.yaml. */
 export const setupName = nameIn(joints, 'joint');
 
