@@ -95,11 +95,11 @@ export function arrangeQuestions(questions: readonly QuestionResult[], width: nu
   const strokes: Stroke[] = [];
   const labels: Label[] = [];
 
-  let key = LEFT;
+  let key = 2;
   for (const outcome of OUTCOMES) {
     strokes.push(...bar(outcome, box(key, key + 22, 6, 22)));
-    labels.push({ x: key + 30, y: 14, anchor: 'start', kind: 'word', text: words(outcome.says) });
-    key += 46 + textWidth(words(outcome.says), 'word');
+    labels.push({ x: key + 28, y: 14, anchor: 'start', kind: 'word', text: words(outcome.says) });
+    key += 42 + textWidth(words(outcome.says), 'word');
   }
   labels.push({ x: LEFT, y: TOP - 20, anchor: 'start', kind: 'word', text: words('of the class') });
 
