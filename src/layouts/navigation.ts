@@ -5,7 +5,6 @@ export const navigation = [
   { label: 'Bench', path: '/bench/' },
   { label: 'Trial run', path: '/trial/' },
   { label: 'Measure and correct', path: '/measure/' },
-  { label: 'Practice', path: '/practice/' },
   { label: 'Your work', path: '/your-work/' },
   { label: 'Teach', path: '/teach/' },
   { label: 'Search', path: '/search/' },
