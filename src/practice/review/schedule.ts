@@ -14,8 +14,8 @@ const SHORT_OF_A_DAY = 8 * HOUR;
 
 /** What has become of something that was asked. Moments are milliseconds since 1970 (UTC). */
 export interface Standing {
-  /** How often in a row it was known when it was due. */
-  readonly known: number;
+  /** The wait of `REVIEW_DAYS` that it is in, counted from 1; 0 where it was missed just now. */
+  readonly wait: number;
   /** From when on it is to be asked again. */
   readonly due: number;
   /** When it was last answered. */
@@ -33,33 +33,29 @@ export interface Miss {
   readonly mended: boolean;
 }
 
-function dueAfter(at: number, known: number): number {
-  const days = REVIEW_DAYS[Math.min(known, REVIEW_DAYS.length) - 1] ?? REVIEW_DAYS[0];
-  return at + days * 24 * HOUR - SHORT_OF_A_DAY;
+function waiting(wait: number, from: number): Pick<Standing, 'wait' | 'due' | 'last'> {
+  const longest = REVIEW_DAYS.length;
+  const days = REVIEW_DAYS[Math.min(wait, longest) - 1]!;
+  return {
+    wait: Math.min(wait, longest),
+    due: from + days * 24 * HOUR - SHORT_OF_A_DAY,
+    last: from,
+  };
 }
 
 /**
  * What an answer makes of it. Missed, it is due at once; then answered right with the explanation
- * still in mind, it is due on the next day; known when it was due, after the next number of days.
- * An answer before it was due changes nothing but when it was last seen.
+ * still in mind, on the next day; known when it was due, after the next wait. An answer before it
+ * was due changes nothing but when it was last seen.
  * @param before undefined where it has not been answered before
  */
 export function afterAnswer(
   before: Standing | undefined,
   { at, right, mistakes }: Pick<AnswerEvent, 'at' | 'right' | 'mistakes'>,
 ): Standing {
-  if (!right) {
-    return { known: 0, due: at, last: at, missed: { at, mistakes, mended: false } };
-  }
-  if (before?.missed && !before.missed.mended) {
-    return {
-      known: 0,
-      due: dueAfter(at, 1),
-      last: at,
-      missed: { ...before.missed, mended: true },
-    };
-  }
-  if (before && at < before.due) return { ...before, last: at };
-  const known = (before?.known ?? 0) + 1;
-  return { known, due: dueAfter(at, known), last: at };
+  if (!right) return { wait: 0, due: at, last: at, missed: { at, mistakes, mended: false } };
+  if (!before) return waiting(1, at);
+  const { missed } = before;
+  if (missed && !missed.mended) return { ...waiting(1, at), missed: { ...missed, mended: true } };
+  return at < before.due ? { ...before, last: at } : waiting(before.wait + 1, at);
 }

@@ -13,7 +13,7 @@ async function fetched(address: string): Promise<readonly DrawnQuestion[]> {
  * A question of a lesson's own, with its drawing.
  * @param bank where the lessons' questions are
  * @param id `lesson/id`
- * @throws where it can't be loaded, or there is no such question
+ * @throws RangeError where there is no such question; others where it can't be loaded
  */
 export async function questionFromBank(bank: string, id: string): Promise<DrawnQuestion> {
   const lesson = id.slice(0, id.indexOf('/'));
@@ -22,6 +22,6 @@ export async function questionFromBank(bank: string, id: string): Promise<DrawnQ
   // Not kept where it failed: the connection may be back at the next try.
   questions.catch(() => lessons.delete(lesson));
   const found = (await questions).find(({ question }) => question.identity.startsWith(`${id}@`));
-  if (!found) throw new Error(`no question '${id}'`);
+  if (!found) throw new RangeError(`no question '${id}'`);
   return found;
 }

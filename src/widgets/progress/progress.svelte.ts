@@ -6,7 +6,8 @@ export { recordAnswer, recordSignOff } from './record.ts';
 
 /** The log for islands: whatever reads it in markup or a `$derived` follows. */
 class Progress {
-  #events = $state.raw<readonly ProgressEvent[]>([]);
+  // Another script of the page may have read the log before this one came.
+  #events = $state.raw<readonly ProgressEvent[]>(log.events);
 
   constructor() {
     if (typeof document === 'undefined') return;

@@ -56,7 +56,9 @@ describe('when something is asked again', () => {
     expect(mended.due).toBeGreaterThan(START + 12 * HOUR);
     // The class meets on the next morning.
     expect(mended.due).toBeLessThanOrEqual(START + 18 * HOUR);
-    expect(afterAnswer(mended, right(START + DAY)).missed).toBeUndefined();
+    const known = afterAnswer(mended, right(START + DAY));
+    expect(known.missed).toBeUndefined();
+    expect(Math.ceil((known.due - START - DAY) / DAY)).toBe(3);
   });
 
   it('answered again and again on one day, it gains nothing', () => {
@@ -66,8 +68,8 @@ describe('when something is asked again', () => {
   });
 
   it('missed after months, it begins anew', () => {
-    const old = { known: 6, due: START, last: START - 70 * DAY };
-    expect(afterAnswer(old, wrong(START))).toMatchObject({ known: 0, due: START });
+    const old = { wait: 6, due: START, last: START - 70 * DAY };
+    expect(afterAnswer(old, wrong(START))).toMatchObject({ wait: 0, due: START });
   });
 });
 
