@@ -89,7 +89,7 @@ test.describe('a pair drilled from its marks, or not', () => {
     await expect(caption).toContainText('their faces flush and their ends in line');
     await choose(page, 'B: the guide lies against the', 'Other face');
     await expect(caption).toContainText('A step of 1/16 in');
-    const across = figure.getByRole('row', { name: /from the marked face/ }).getByRole('cell');
+    const across = figure.getByRole('row', { name: /^The row/ }).getByRole('cell');
     await expect(across).toHaveText([/13\/32 in/, /11\/32 in/, /^1\/16 in/]);
     await expect(figure.locator('.caution')).toContainText('What made it');
     await choose(page, 'A: the guide lies against the', 'Other face');

@@ -21,7 +21,7 @@ const GRAIN = 7;
 /** One wave of a break line, in px. */
 const WAVE = 110;
 /** Length of the arrow at what is named, in px. */
-const CUE = 30;
+const CUE = 26;
 /** Section lines on the face of a break: it is no end of the board. */
 const CUT = 'cut';
 
@@ -260,9 +260,10 @@ function drawCue({ text, at, from, set }: Cue, frame: Frame): { strokes: Stroke[
       { pen: 'arrow', d: arrowAt(tip, -dx, -dy), ...look },
     ],
     label: {
-      x: tail.x + (upright ? 0 : Math.sign(dx) * 4),
-      y: tail.y + (upright ? Math.sign(dy) * 11 : 0),
-      anchor: upright ? 'middle' : dx < 0 ? 'end' : 'start',
+      // At the end of the arrow, and not beside it: a phone has no room there.
+      x: tail.x + dx * 6,
+      y: tail.y + Math.sign(dy) * (upright ? 11 : 9),
+      anchor: 'middle',
       kind: 'word',
       text: words(text),
       ...look,

@@ -11,7 +11,7 @@ const X = place(1, 0, 0);
 const BACK = place(-1, 0, 0);
 
 /** Without pins between them the boards stand closer, and come out larger. */
-const APART = 0.8;
+const APART = 0.65;
 
 /** Where guide and rule were put on a board. */
 function cuesOf(solid: Solid, { face, end }: Pick<MemberSetup, 'face' | 'end'>): Cue[] {
@@ -26,7 +26,7 @@ function cuesOf(solid: Solid, { face, end }: Pick<MemberSetup, 'face' | 'end'>):
       ? {
           text: 'guide',
           // Where the word keeps clear of the holes and of the board's letter.
-          at: onFace(member === 'a' ? [0.22, 0.25] : [0.1, 0.4]),
+          at: onFace(member === 'a' ? [0.22, 0.25] : [0.06, 0.5]),
           from: place(0, 0, 1),
           set: true,
         }

@@ -12,8 +12,8 @@ const NEARER = place(0, -1, 0);
 
 /** A board with its surfaces named and its marks on them; the sizes mean nothing. */
 export function namedBoard(): PictorialShapes {
-  const mark = place(0, LONG * 0.42, 0);
-  const edgeMark = place(0, LONG * 0.6, 0);
+  const mark = place(0, LONG * 0.36, 0);
+  const edgeMark = place(0, LONG * 0.62, 0);
   return {
     turn: 0,
     solids: [
@@ -36,8 +36,10 @@ export function namedBoard(): PictorialShapes {
       { kind: 'edge', member: 'a', at: place(WIDE * 0.5, 0, 0), along: X, into: DOWN },
     ],
     cues: [
-      { text: 'face', at: place(WIDE * 0.4, LONG * 0.5, 0), from: UP },
-      { text: 'edge', at: place(0, LONG * 0.25, -THICK * 0.8), from: LEFTWARD },
+      { text: 'face', at: place(WIDE * 0.62, LONG * 0.56, 0), from: UP },
+      { text: 'face mark', at: place(11, LONG * 0.36, 0), from: UP },
+      { text: 'edge mark', at: place(0, LONG * 0.64, -THICK * 0.72), from: LEFTWARD },
+      { text: 'edge', at: place(0, LONG * 0.2, -THICK * 0.8), from: LEFTWARD },
       { text: 'end', at: place(WIDE * 0.75, 0, -THICK * 0.8), from: NEARER },
     ],
     beyond: 0,
