@@ -129,10 +129,10 @@ for (const { path, file } of pages) {
         await page.emulateMedia({ media: 'print', colorScheme: 'light' });
         await expect.soft(page.locator('h1').first()).toBeVisible();
         await expect.soft(page.locator('header.site-head')).toBeHidden();
-        const paper = await page.evaluate(
-          () => getComputedStyle(document.documentElement).backgroundColor,
-        );
-        expect.soft(paper).toBe('rgb(255, 255, 255)');
+        // The browser takes a moment to change over.
+        const paper = () =>
+          page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor);
+        await expect.poll(paper).toBe('rgb(255, 255, 255)');
       });
     });
 
