@@ -34,7 +34,8 @@ export function arrangeTrialRow(row: TrialRow, width: number, unit: Unit | 'both
     LETTERS + Math.max(0, free - (right - left) * scale) / 2 + (along - left) * scale;
   const cutTop = OVER;
   const cutBottom = cutTop + (cut.bottom - cut.top) * scale;
-  const dimension = row.outOfPlace === null ? 0 : 34;
+  const openWords = row.opening === null ? 0 : 24;
+  const dimension = openWords + (row.outOfPlace === null ? 0 : 34);
   const faceTop = cutBottom + dimension + 44;
   const faceBottom = faceTop + (face.bottom - face.top) * scale;
   const placeCut: Place = (p) => ({ x: x(p.x), y: cutTop + (p.y - cut.top) * scale });
@@ -79,7 +80,7 @@ export function arrangeTrialRow(row: TrialRow, width: number, unit: Unit | 'both
   const out =
     slid === null
       ? null
-      : dimensionRow('x', cutBottom + 18, [
+      : dimensionRow('x', cutBottom + openWords + 18, [
           {
             from: { along: x(slid.from), feature: cutBottom },
             to: { along: x(slid.to), feature: cutBottom },
@@ -91,6 +92,26 @@ export function arrangeTrialRow(row: TrialRow, width: number, unit: Unit | 'both
             caution: true,
           },
         ]);
+  const { opening } = row;
+  const openAt: Label[] =
+    opening === null
+      ? []
+      : (
+          [
+            ['start', 'start', x(left)],
+            ['end', 'end', x(right)],
+          ] as const
+        ).map(([anchor, end, at]) => ({
+          x: at,
+          y: cutBottom + 14,
+          anchor,
+          kind: 'word',
+          caution: true,
+          text: shownReading(
+            reading((length) => `open ${length(opening[end])}`),
+            unit,
+          ),
+        }));
   const [highA, highB] = row.cut.bodies.map(({ letter }) => placeCut(letter.at).y) as [
     number,
     number,
@@ -121,6 +142,7 @@ export function arrangeTrialRow(row: TrialRow, width: number, unit: Unit | 'both
       ...names,
       ...numbers,
       ...letters,
+      ...openAt,
       ...(out?.labels ?? []),
       ...details.flatMap(({ each, center }) => [
         ...markDetail(each, placeFace, radius, 'under').labels,

@@ -40,14 +40,22 @@ export function titleOfRow(plan: JointPlan): string {
 }
 
 /** The row in sentences. */
-export function describeRow(trial: Trial, outcome: DryFit, unit: Unit): string {
+export function describeRow(trial: Trial, outcome: DryFit, seated: Seated, unit: Unit): string {
   const { start, end } = outcome.step;
+  const { opening, stuck } = seated;
   const worst = Math.max(...outcome.pins.map(({ miss }) => miss));
   return [
     say`${String(trial.pins.length)} pins along a joint of ${trial.length}.`,
     outcome.fits
       ? say`Every pin finds both its holes, with ${mm(Math.max(0, -worst))} of play to spare at the worst.`
       : say`At the worst pin the holes miss each other by ${mm(worst)} more than its play.`,
+    ...(Math.max(opening.start, opening.end) <= 1e-6
+      ? []
+      : stuck
+        ? [say`The boards stand ${mm(opening.start)} apart, held by a pin that does not go in.`]
+        : [
+            say`Pressed in the middle, they stand open by ${mm(opening.start)} at the start of the joint and ${mm(opening.end)} at its end${outcome.opening.rocks ? ', and rock over the pin in the middle' : ''}.`,
+          ]),
     say`A’s face settles ${mm(Math.abs(start))} off at the start of the joint and ${mm(Math.abs(end))} at its end.`,
   ]
     .map((sentence) => plainText(sentence, unit))

@@ -19,6 +19,8 @@ export interface TrialRow {
   readonly face: Figure;
   /** Where each pin is, for its number. */
   readonly pins: readonly Point[];
+  /** How far the boards stand open at the start and the end of the joint; null where they meet. */
+  readonly opening: { readonly start: number; readonly end: number } | null;
   /** How far A lies out of place along the joint; 0 where that is too little to notice. */
   readonly outOfPlace: { readonly from: number; readonly to: number } | null;
   /** What is worth enlarging of the faces. */
@@ -82,6 +84,9 @@ function acrossOfB(plan: JointPlan): { from: number; to: number; breaks: [boolea
 /** The row of pins as it came out. @param seated how far the boards went together */
 export function trialRow(trial: Trial, plan: JointPlan, outcome: DryFit, seated: Seated): TrialRow {
   const { opening, seats } = seated;
+  // B's edge, which tilts where it rests on pins at one end only.
+  const slope = (opening.end - opening.start) / trial.length;
+  const edgeOfB = (along: number) => opening.start + slope * along;
   const slid = outcome.shift.along;
   const place = plan.holes[0] ? plan.holes[0].alongB - plan.holes[0].along : 0;
   const [a0, a1] = [slid, slid + reachAlong(plan, 'a')];
@@ -97,16 +102,16 @@ export function trialRow(trial: Trial, plan: JointPlan, outcome: DryFit, seated:
   const board = (
     member: 'a' | 'b',
     along: typeof alongA,
-    near: number,
+    edge: (along: number) => number,
     far: number,
     whole: boolean,
   ): Body => ({
     member,
     outline: [
-      { x: along.from, y: near },
-      { x: along.to, y: near },
-      { x: along.to, y: far },
-      { x: along.from, y: far },
+      { x: along.from, y: edge(along.from) },
+      { x: along.to, y: edge(along.to) },
+      { x: along.to, y: edge(along.to) + far },
+      { x: along.from, y: edge(along.from) + far },
     ],
     breaks: [
       ...(along.breaks.to ? [1] : []),
@@ -114,15 +119,25 @@ export function trialRow(trial: Trial, plan: JointPlan, outcome: DryFit, seated:
       ...(along.breaks.from ? [3] : []),
     ],
     ...grainAlongRow(plan, member),
-    letter: { text: member.toUpperCase(), at: { x: along.from + 8, y: (near + far) / 2 } },
+    letter: {
+      text: member.toUpperCase(),
+      at: { x: along.from + 8, y: edge(along.from) + far / 2 },
+    },
   });
   const cutPieces: Piece[] = trial.pins.flatMap(({ pin, a, b }, j) => {
     const mouthA = { x: a.along + slid, y: 0 };
-    const mouthB = { x: b.along, y: opening };
+    const mouthB = { x: b.along, y: edgeOfB(b.along) };
     const angleA = -90 + degrees(a.lean.along);
     const bores = [
       boreOfHole(plan, 'a', a, mouthA, angleA, (p) => p.y + a.limit),
-      boreOfHole(plan, 'b', b, mouthB, 90 - degrees(b.lean.along), (p) => opening + b.limit - p.y),
+      boreOfHole(
+        plan,
+        'b',
+        b,
+        mouthB,
+        90 + degrees(slope) - degrees(b.lean.along),
+        (p) => edgeOfB(p.x) + b.limit - p.y,
+      ),
     ].filter((bore) => bore !== null);
     const held = seats[j]!.inA;
     return [
@@ -214,13 +229,14 @@ export function trialRow(trial: Trial, plan: JointPlan, outcome: DryFit, seated:
   return {
     cut: {
       bodies: [
-        board('a', alongA, 0, -farA.at, farA.whole),
-        board('b', alongB, opening, opening + farB.at, farB.whole),
+        board('a', alongA, () => 0, -farA.at, farA.whole),
+        board('b', alongB, edgeOfB, farB.at, farB.whole),
       ],
       pieces: cutPieces,
     },
     face: { bodies: [faceB], pieces: [outlineA, ...facePieces] },
     pins: trial.pins.map(({ a }) => ({ x: a.along + slid, y: -farA.at })),
+    opening: Math.max(opening.start, opening.end) > 1e-6 ? opening : null,
     outOfPlace: off ? { from: Math.min(0, slid), to: Math.max(0, slid) } : null,
     small,
   };

@@ -2,16 +2,24 @@ import type { DryFit } from '../../core/trial/dryFit.ts';
 import type { Trial } from '../../core/trial/trial.ts';
 import { diameterOfPin } from '../../core/fit/fit.ts';
 
-/** A pin where it comes to rest: how much of it is in each hole, mm. */
+/** A pin where it comes to rest, mm. */
 export interface Seat {
+  /** How much of it is in each hole. */
   readonly inA: number;
   readonly inB: number;
+  /** From A's end or edge to B, at this pin. */
+  readonly opening: number;
 }
 
 /** Two boards as far together as they go, mm. */
 export interface Seated {
-  /** From A's end or edge to B: the gap, or where a pin that won't go in holds the boards. */
-  readonly opening: number;
+  /**
+   * From A's end or edge to B at the two ends of the joint: how it stands open on pins that are too
+   * long, pressed in the middle; or, alike at both, where a pin that won't go in holds the boards.
+   */
+  readonly opening: { readonly start: number; readonly end: number };
+  /** A pin won't go in: the boards are not as far together as their depths allow. */
+  readonly stuck: boolean;
   readonly seats: readonly Seat[];
 }
 
@@ -46,15 +54,18 @@ export function seatPins(trial: Trial, outcome: DryFit): Seated {
     }
     return { length, inA, inB, stuck };
   });
-  const opening = Math.max(outcome.gap, ...most.map(({ length, inA, inB }) => length - inA - inB));
   const stuck = most.some((pin) => pin.stuck);
+  const level = Math.max(outcome.gap, ...most.map(({ length, inA, inB }) => length - inA - inB));
+  const { start, end } = stuck ? { start: level, end: level } : outcome.opening;
   return {
-    opening,
-    seats: most.map(({ length, inA, inB }) => {
+    opening: { start, end },
+    stuck,
+    seats: most.map(({ length, inA, inB }, j) => {
+      const opening = start + ((end - start) * trial.pins[j]!.a.along) / trial.length;
       // Held off, a pin sits where it was put in first, in A; else both holes share the room.
       const least = Math.max(0, length - opening - inB);
       const held = stuck ? inA : Math.min(length, (least + inA) / 2);
-      return { inA: held, inB: Math.max(0, length - opening - held) };
+      return { inA: held, inB: Math.max(0, length - opening - held), opening };
     }),
   };
 }

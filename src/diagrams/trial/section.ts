@@ -277,7 +277,7 @@ export function trialSection(
   away: number,
 ): TrialSection {
   const { pin: dowel, a, b } = trial.pins[pin]!;
-  const rest = seated?.opening ?? 0;
+  const rest = seated?.seats[pin]?.opening ?? 0;
   const opening = rest + away;
   const topA = seated === null ? 0 : outcome.shift.across + outcome.turn * a.along;
   const axisA = topA + a.across;

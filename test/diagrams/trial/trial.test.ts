@@ -6,6 +6,7 @@ import { labelBox } from '../../../src/diagrams/drafting/label.ts';
 import { type Point, overlap } from '../../../src/diagrams/drafting/point.ts';
 import { arrangeTrialRow } from '../../../src/diagrams/trial/arrangeRow.ts';
 import { arrangeTrialSection } from '../../../src/diagrams/trial/arrangeSection.ts';
+import { describeRow } from '../../../src/diagrams/trial/describe.ts';
 import { chooseDetails } from '../../../src/diagrams/trial/detail.ts';
 import { trialRow } from '../../../src/diagrams/trial/row.ts';
 import { endingsOf } from '../../../src/diagrams/trial/says.ts';
@@ -37,7 +38,7 @@ describe('the joint cut along a pin', () => {
   test('sound: the boards meet, the room past the pin is shared, the pin is as thin as it is', () => {
     const { section, seated, setup } = start('sound', 'corner');
     const { plan } = setup;
-    expect(seated.opening).toBe(0);
+    expect(seated.opening).toEqual({ start: 0, end: 0 });
     expect(seated.seats[0]!.inA).toBeCloseTo(plan.a.engagement, 9);
     const pin = section.pieces.find(({ pen }) => pen === 'pin')!;
     expect(span(xs(pin.points))[0]).toBeCloseTo(-plan.a.engagement, 9);
@@ -88,7 +89,8 @@ describe('the joint cut along a pin', () => {
   test('a pin too thick stands on the mouths of both holes by its eased ends', () => {
     const { seated, trial } = start('10-mm-pin-3-8-bit');
     expect(seated.seats[0]!.inA).toBeCloseTo(9.9 / 8, 9);
-    expect(seated.opening).toBeCloseTo(trial.pins[0]!.pin.length - 2 * (9.9 / 8), 9);
+    expect(seated.opening.start).toBeCloseTo(trial.pins[0]!.pin.length - 2 * (9.9 / 8), 9);
+    expect(seated.opening.end).toBe(seated.opening.start);
   });
 
   test('a leaning pin goes into B until the clearance lets it lean no more', () => {
@@ -105,7 +107,7 @@ describe('the joint cut along a pin', () => {
     const marks = setup.b.marks.with(0, mm(setup.b.marks[0]! + 3));
     const { seated, trial, outcome, row } = made({ ...setup, b: { ...setup.b, marks } });
     expect(outcome.fits).toBe(false);
-    expect(seated.opening).toBeCloseTo(trial.pins[0]!.pin.length - trial.pins[0]!.a.depth, 9);
+    expect(seated.opening.start).toBeCloseTo(trial.pins[0]!.pin.length - trial.pins[0]!.a.depth, 9);
     expect(row.small).toMatchObject([{ fault: 'misses', axis: 'x' }]);
     expect(row.small[0]!.to - row.small[0]!.from).toBeCloseTo(
       Math.abs(outcome.pins[0]!.rest.along),
@@ -123,6 +125,40 @@ describe('the row of pins', () => {
       ),
     );
     expect(row.pins).toHaveLength(5);
+  });
+
+  test('pins too long at one end: B tilts, touches at the other, and rests on each pin by its own gap', () => {
+    const { setup } = start('sound', 'edge');
+    // The collar slips 10 mm down before the last hole of A.
+    const count = setup.plan.holes.length;
+    const slip = { after: 2 * count - 1, by: mm(-10) };
+    const { row, seated, outcome, trial } = made({ ...setup, first: 'b', slip });
+    const { opening } = outcome;
+    expect(opening.start).toBe(0);
+    // 4 mm over at 562 mm of 600: two allowances of 3 mm are used up.
+    expect(outcome.gap).toBeCloseTo(4, 9);
+    expect(opening.end).toBeCloseTo((4 * trial.length) / trial.pins.at(-1)!.a.along, 9);
+    expect(seated.opening).toEqual({ start: opening.start, end: opening.end });
+    expect(row.opening).toEqual(seated.opening);
+    const edge = row.cut.bodies[1]!.outline;
+    const at = (along: number) =>
+      edge[0]!.y + ((edge[1]!.y - edge[0]!.y) * (along - edge[0]!.x)) / (edge[1]!.x - edge[0]!.x);
+    expect(at(0)).toBeCloseTo(0, 9);
+    expect(at(trial.length)).toBeCloseTo(opening.end, 9);
+    trial.pins.forEach(({ a, pin }, j) => {
+      const seat = seated.seats[j]!;
+      expect(seat.opening).toBeCloseTo(at(a.along), 9);
+      expect(seat.inA + seat.opening + seat.inB).toBeCloseTo(pin.length, 9);
+      const section = trialSection(trial, setup.plan, outcome, j, seated, 0);
+      expect(span(xs(section.bodies[1]!.outline))[0]).toBeCloseTo(seat.opening, 9);
+    });
+    const says = describeRow(trial, outcome, seated, 'mm');
+    expect(says).toContain('they stand open by 0 mm at the start of the joint and ≈4.');
+    const shown = arrangeTrialRow(row, 640, 'mm').labels.map(({ text }) => text.mm);
+    expect(shown.filter((text) => text.startsWith('open'))).toEqual([
+      'open 0',
+      expect.stringMatching(/^open ≈4\.\d$/),
+    ]);
   });
 
   test('opposite ends: A is drawn that far along', () => {
