@@ -149,12 +149,12 @@ test('fresh numbers in a lesson: worked out more after a miss, less after a righ
   await page.addInitScript(() => {
     let seed = 0;
     const random = crypto.getRandomValues.bind(crypto);
-    crypto.getRandomValues = <T extends ArrayBufferView | null>(array: T): T => {
+    crypto.getRandomValues = ((array: Uint32Array<ArrayBuffer>) => {
       if (!(array instanceof Uint32Array)) return random(array);
       seed += 1;
       array[0] = seed;
       return array;
-    };
+    }) as typeof crypto.getRandomValues;
   });
   const right = (seed: number, level: Level) => {
     const question = makeQuestion('free-room', seed, { system: 'in', level, misconceptions });

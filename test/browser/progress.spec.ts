@@ -83,6 +83,26 @@ test('an answer is there after a reload, in the lesson and in the contents', asy
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Splitting the depth');
 });
 
+test('what was missed is due in the contents, what was right comes due later', async ({ page }) => {
+  await page.clock.install({ time: new Date('2026-11-02T09:00:00') });
+  await page.goto(LESSON);
+  await answerRight(page, 'stop');
+  const pin = page.locator('form.question').filter({ hasText: 'Who holds how much now?' });
+  await pin.scrollIntoViewIfNeeded();
+  await pin.getByRole('radio', { name: /^A 1 in ?, B 1 in$/ }).check();
+  await pin.getByRole('button', { name: 'Check' }).click();
+  await expect(pin.getByRole('status').first()).toContainText('Not yet.');
+
+  const due = page.locator('.go-on [data-due]');
+  await page.goto('');
+  await expect(due).toContainText('One question is due that you missed.');
+  await page.clock.setFixedTime(new Date('2026-11-03T09:00:00'));
+  await page.reload();
+  await expect(due).toContainText('2 questions are due, one of them missed before.');
+  await due.getByRole('link', { name: 'Practice' }).click();
+  await expect(page.getByRole('heading', { name: '2 questions are due' })).toBeVisible();
+});
+
 test('two tabs lose nothing of each other', async ({ context }) => {
   const one = await open(context, LESSON);
   const other = await open(context, LESSON);
