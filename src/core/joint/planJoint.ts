@@ -115,6 +115,13 @@ function member(fitted: FittedPin, side: 'a' | 'b'): MemberPlan {
   };
 }
 
+/** The farthest mark that leaves wood beyond the bit. Only a miter's holes grow nearer to an edge along the row. */
+function farthestMark({ kind }: JointSpec, { row, split }: FittedPin): Mm {
+  if (kind !== 'miter') return mm(Infinity);
+  const spare = Math.max(0, split.a.woodLeft.result) * Math.SQRT2;
+  return mm(Math.max(...row.positions) + spare);
+}
+
 /** The diameter and by which rule it was taken: the first line of the working. */
 function reckonDiameter(spec: JointSpec, fitted: FittedPin): WorkingStep {
   const step = {
@@ -228,7 +235,9 @@ export function planJoint(spec: JointSpec): JointPlan {
     b: member(fitted, 'b'),
     holes: fitted.holes,
     positions,
-    marks: positions.map((each): Mm => toMark(each, fitted.row.rule.graduation)),
+    marks: positions.map((each): Mm =>
+      toMark(each, fitted.row.rule.graduation, farthestMark(spec, fitted)),
+    ),
     secondRow: fitted.secondRow,
     considered: choice.considered,
     cautions,

@@ -215,12 +215,16 @@ export function spacePins(spec: JointSpec, line: WorkingStep, bit: Mm): Row {
 /**
  * A position as it is marked with a rule: the nearest graduation, a tie going to the even one.
  * @param position and `graduation` in mm
+ * @param most the farthest that a mark may stand, mm: where the nearest lies beyond it, the last
+ *   graduation before it serves
  */
-export function toMark(position: Mm, graduation: Mm): Mm {
+export function toMark(position: Mm, graduation: Mm, most = mm(Infinity)): Mm {
   const steps = position / graduation;
   const below = Math.floor(steps);
   const rest = steps - below;
   const tie = atMost(Math.abs(rest - 0.5), 0);
   const nearest = tie ? below + (below % 2) : Math.round(steps);
-  return mm(Math.round(nearest * graduation * 1e9) / 1e9);
+  const mark = mm(Math.round(nearest * graduation * 1e9) / 1e9);
+  if (atMost(mark, most)) return mark;
+  return mm(Math.round(Math.floor(most / graduation + 1e-9) * graduation * 1e9) / 1e9);
 }

@@ -1,10 +1,14 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   type JointSpec,
   SpecError,
+  drill,
+  dryFit,
   inches,
   mm,
   planJoint,
+  soundSetup,
   toMark,
 } from '../../../src/core/index.ts';
 import { board, ordinaryJoint } from '../../support/joints.ts';
@@ -171,6 +175,50 @@ describe('a miter', () => {
     // The geometry over again: the corner of the bit at depth h, D/2 to the side of the axis.
     const q = plan.spec.jointLength - plan.positions.at(-1)!;
     expect(plan.a.woodLeft).toBeCloseTo((q - plan.a.holeDepth - 4) / Math.SQRT2, 9);
+  });
+
+  it('rounds a mark toward the heel where the nearest would leave no wood', () => {
+    const bare = planJoint({ ...spec(), leave: mm(0) });
+    const last = bare.positions.at(-1)!;
+    // W√2 − h − D/2, and nothing to spare: 62.85 is marked at 62.5 and not at 63.
+    expect(last).toBeCloseTo(60 * Math.SQRT2 - 18 - 4, 9);
+    expect(toMark(last, mm(0.5))).toBe(63);
+    expect(bare.marks.at(-1)).toBe(62.5);
+    expect(bare.marks.slice(0, -1)).toEqual(
+      bare.positions.slice(0, -1).map((each) => toMark(each, mm(0.5))),
+    );
+    const usual = planJoint(spec());
+    expect(usual.marks).toEqual(usual.positions.map((each) => toMark(each, mm(0.5))));
+  });
+
+  it('keeps wood beyond every hole as it is marked, whatever the rule’s division', () => {
+    let moved = 0;
+    fc.assert(
+      fc.property(
+        fc.double({ min: 40, max: 150, noNaN: true }),
+        fc.double({ min: 0, max: 0.3, noNaN: true }),
+        fc.constantFrom(0.5, 1, 5, 25.4 / 32, 25.4 / 8),
+        (width, leave, graduation) => {
+          const plan = planJoint({
+            ...spec(width),
+            leave: mm(leave),
+            layout: { graduation: mm(graduation) },
+          });
+          fc.pre(plan.ok);
+          const wood = plan.spec.jointLength - plan.a.holeDepth - 4;
+          for (const [i, mark] of plan.marks.entries()) {
+            expect(mark).toBeLessThanOrEqual(wood + 1e-6);
+            if (mark === toMark(plan.positions[i]!, mm(graduation))) continue;
+            moved++;
+            // No farther than it must: the next division would be too far.
+            expect(mark + graduation).toBeGreaterThan(wood);
+          }
+          const trial = dryFit(drill(soundSetup(plan)));
+          expect(trial.faults.map(({ code }) => code)).not.toContain('breakthrough');
+        },
+      ),
+    );
+    expect(moved).toBeGreaterThan(5);
   });
 
   it('is refused where two pins don’t fit, by as much as they miss', () => {
