@@ -35,6 +35,24 @@ function profile(bit: JointPlan['spec']['bit'], depth: number): [number, number]
   return [[0, -radius], [depth, -radius], ...point, [depth, radius], [0, radius]];
 }
 
+/** Halvings after which two points of a joint are the same point. */
+const HALVINGS = 60;
+
+/**
+ * Where `inside` changes its sign between two points. It has a kink where another face comes
+ * nearer, so the place is closed in on and not read off a straight line.
+ */
+function crossing(from: Point, to: Point, inside: (point: Point) => number): Point {
+  const starts = inside(from) >= 0;
+  let [near, far] = [from, to];
+  for (let step = 0; step < HALVINGS; step++) {
+    const middle = { x: (near.x + far.x) / 2, y: (near.y + far.y) / 2 };
+    if (inside(middle) >= 0 === starts) near = middle;
+    else far = middle;
+  }
+  return far;
+}
+
 /** Splits an open line where `inside` changes its sign. */
 function divide(
   line: readonly Point[],
@@ -51,11 +69,7 @@ function divide(
     }
     const [was, is] = [inside(before), inside(point)];
     if (was >= 0 !== is >= 0) {
-      const part = was / (was - is);
-      const edge = {
-        x: before.x + (point.x - before.x) * part,
-        y: before.y + (point.y - before.y) * part,
-      };
+      const edge = crossing(before, point, inside);
       (was >= 0 ? kept : lost).push([...run, edge]);
       run = [edge];
     }

@@ -157,6 +157,28 @@ describe('a joint that does not work', () => {
     expect(shapes.measures.find((m) => m.id === 'b.woodLeft')).toMatchObject({ caution: true });
   });
 
+  test('begins to break through just at the face, also where the nearest face changes on the way', () => {
+    const member = board(mm(18), mm(30));
+    const plan = planJoint({
+      kind: 'miter',
+      system: 'mm',
+      a: member,
+      b: member,
+      pin: { diameter: mm(8), length: mm(50) },
+      bit: { point: { kind: 'square' } },
+    });
+    const line = plan.spec.jointLength;
+    // A hole in A may come out of its inner edge, its outer edge, or both.
+    const out = sectionShapes(plan).bores.filter(({ member }) => member === 'a');
+    const starts = out.flatMap(({ through }) =>
+      through.flatMap((part) => [part[0]!, part.at(-1)!]),
+    );
+    expect(starts.length).toBeGreaterThan(1);
+    for (const { x, y } of starts) {
+      expect(Math.min(-(x + y), x + y + line)).toBeCloseTo(0, 9);
+    }
+  });
+
   test('shows a hole wider than its board breaking out of both faces', () => {
     const plan = planJoint({
       kind: 'edge',
