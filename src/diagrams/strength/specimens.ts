@@ -36,8 +36,13 @@ export interface Compared {
   readonly ratio: number;
 }
 
-/** Half of the sheet for each specimen, px: its height, and room for numbers beside it. */
+/** Height of a specimen, px. */
 const DRAWN = 190;
+/** From this width the bars stand beside the specimens. */
+const WIDE = 560;
+/** A bar and its line, and what one comparison takes in all, px. */
+const BAR = 26;
+const COMPARISON = 88;
 const STUB = 26;
 
 function show(value: number, unit: Unit | 'both'): Reading {
@@ -226,8 +231,39 @@ function times(ratio: number): string {
   return ratio === 1 ? '1' : ratio.toFixed(2);
 }
 
+/** How many times the first the second is, as bars from `left` to `right`, each comparison under the last. */
+function drawBars(compared: readonly Compared[], left: number, right: number, top: number): Part {
+  const strokes: Stroke[] = [];
+  const labels: Label[] = [];
+  const most = Math.max(1, ...compared.map(({ ratio }) => ratio));
+  const from = left + 62;
+  const room = right - from - 14 - textWidth(words('10.00'), 'number');
+  compared.forEach(({ name, ratio }, k) => {
+    const y = top + k * COMPARISON;
+    labels.push({ x: left, y, anchor: 'start', kind: 'word', text: words(name) });
+    [1, ratio].forEach((value, i) => {
+      const high = y + 14 + i * BAR;
+      const end = from + (room * value) / most;
+      const box = rectangle(from, end, high, high + 18);
+      strokes.push({ pen: i === 0 ? 'wood-b' : 'pin', d: closed(box) });
+      strokes.push({ pen: 'outline', d: closed(box) });
+      labels.push(
+        {
+          x: left,
+          y: high + 9,
+          anchor: 'start',
+          kind: 'word',
+          text: words(i === 0 ? 'first' : 'second'),
+        },
+        { x: end + 7, y: high + 9, anchor: 'start', kind: 'number', text: words(times(value)) },
+      );
+    });
+  });
+  return { strokes, labels };
+}
+
 /**
- * Two joints side by side at one scale, and under them how many times the first the second is,
+ * Two joints side by side at one scale, and beside or, on a phone, under them how many times the first the second is,
  * as bars. No force is ever shown.
  */
 export function arrangeSpecimens(
@@ -237,7 +273,8 @@ export function arrangeSpecimens(
   unit: Unit | 'both',
 ): Sheet {
   const scale = scaleFor([first, second]);
-  const column = Math.min(width / 2, 300);
+  const wide = width >= WIDE;
+  const column = Math.min(wide ? 0.27 * width : width / 2, 240);
   // From the wood to the numbers beside it.
   const gap = width < 340 ? 20 : 36;
   const parts = ([first, second] as const).map((one, i) =>
@@ -250,42 +287,26 @@ export function arrangeSpecimens(
   ['first', 'second'].forEach((name, i) =>
     labels.push({ x: column * i + 2, y: 13, anchor: 'start', kind: 'word', text: words(name) }),
   );
-  const most = Math.max(1, ...compared.map(({ ratio }) => ratio));
-  const room = Math.min(width, 640) - 76 - textWidth(words('10.00'), 'number');
-  let y = 30 + DRAWN + 34;
-  compared.forEach(({ name, ratio }) => {
-    labels.push({ x: 2, y, anchor: 'start', kind: 'word', text: words(name) });
-    [1, ratio].forEach((value, i) => {
-      const top = y + 14 + i * 26;
-      const end = 64 + (room * value) / most;
-      const box = rectangle(64, end, top, top + 18);
-      strokes.push({ pen: i === 0 ? 'wood-b' : 'pin', d: closed(box) });
-      strokes.push({ pen: 'outline', d: closed(box) });
-      labels.push(
-        {
-          x: 2,
-          y: top + 9,
-          anchor: 'start',
-          kind: 'word',
-          text: words(i === 0 ? 'first' : 'second'),
-        },
-        { x: end + 7, y: top + 9, anchor: 'start', kind: 'number', text: words(times(value)) },
-      );
-    });
-    y += 88;
-  });
+  const foot = 30 + DRAWN + 34;
+  const tall = compared.length * COMPARISON;
+  // Beside the specimens, halfway down them.
+  const top = wide ? Math.max(22, 30 + (DRAWN - tall) / 2) : foot;
+  const below = Math.max(foot, top + tall);
+  const bars = drawBars(compared, wide ? 2 * column + 24 : 2, width, top);
+  strokes.push(...bars.strokes);
+  labels.push(...bars.labels);
   const hatches: Hatch[] = [
     { name: 'along', grain: 'long', angle: 0 },
     { name: 'upright', grain: 'long', angle: 90 },
   ];
   labels.push({
     x: 2,
-    y,
+    y: below,
     anchor: 'start',
     kind: 'word',
     text: shownReading({ in: 'inches; ratios only', mm: 'millimeters; ratios only' }, unit),
   });
-  return { width, height: y + 16, strokes, labels, hatches };
+  return { width, height: below + 16, strokes, labels, hatches };
 }
 
 /** The comparison in sentences. */

@@ -32,13 +32,23 @@ describe('two joints side by side', () => {
     expect(scaleFor([pin, deep])).toBeLessThan(scaleFor([pin]));
   });
 
-  test('their bars are as long as the ratio says', () => {
-    const sheet = arrangeSpecimens([pin, pin], [{ name: 'pull', ratio: 0.54 }], 600, 'in');
+  test.each([
+    [360, 'under'],
+    [800, 'beside'],
+  ])('their bars are as long as the ratio says: %i px wide, %s them', (width, where) => {
+    const compared = [{ name: 'pull', ratio: 0.54 }];
+    const sheet = arrangeSpecimens([pin, pin], compared, width, 'in');
+    const start = sheet.labels.find(({ text }) => text.in === 'pull')!.x + 62;
     const bars = sheet.strokes
-      .filter(({ pen, d }) => ['wood-b', 'pin'].includes(pen) && d.startsWith('M64,'))
-      .map(({ d }) => Number(/L([\d.]+),/.exec(d)![1]) - 64);
+      .filter(({ pen, d }) => ['wood-b', 'pin'].includes(pen) && d.startsWith(`M${start},`))
+      .map(({ d }) => Number(/L([\d.]+),/.exec(d)![1]) - start);
     expect(bars).toHaveLength(2);
     expect(bars[1]! / bars[0]!).toBeCloseTo(0.54, 2);
+    // They use the room that there is.
+    expect(start + bars[0]!).toBeGreaterThan(width - 90);
+    const wood = arrangeSpecimens([pin, pin], [], width, 'in');
+    if (where === 'beside') expect(sheet.height).toBe(wood.height);
+    else expect(sheet.height).toBeGreaterThan(wood.height);
   });
 
   test('show ratios and no force', () => {
