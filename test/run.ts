@@ -38,6 +38,10 @@ await gate({
   name: 'Lint, and which folder may import which',
   command: ['eslint', '-c', 'test/eslint.config.js', '--max-warnings', '0', '.'],
 });
+await gate({
+  name: 'Nothing unused: files, exports, packages',
+  command: ['knip', '-c', 'test/knip.json', '--no-config-hints'],
+});
 for (const folder of ['src/core', 'src/practice', 'src/class']) {
   if (!existsSync(join(root, folder, 'tsconfig.json'))) continue;
   await gate({ name: `Types of ${folder}, without a browser's`, command: ['tsc', '-p', folder] });

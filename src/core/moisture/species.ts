@@ -17,14 +17,14 @@ export interface Species {
   readonly standing: SpeciesStanding;
   /** Where the two coefficients come from. */
   readonly source: string;
-  /** Weight of oven-dry wood at its 12 % volume against water; null where it was not read. */
+  /**
+   * Weight of oven-dry wood at its 12 % volume against water; null where it was not read. This and
+   * the shear: Wood Handbook, FPL-GTR-190, Table 5-3, read there.
+   */
   readonly specificGravity: number | null;
   /** Shear strength along the grain at 12 % moisture, MPa; null where it was not read. */
   readonly shear: number | null;
 }
-
-/** Where specific gravity and shear come from; both were read. */
-export const mechanicalSource = 'Wood Handbook, FPL-GTR-190, Table 5-3, at 12 % moisture';
 
 interface CoefficientSource {
   readonly standing: SpeciesStanding;

@@ -13,10 +13,3 @@ export function movingWoods(): readonly MovingSpecies[] {
     return [{ name, radial, tangential, standing, source }];
   });
 }
-
-/** The wood of a name among these. @throws Error where it is not there */
-export function woodOf(woods: readonly MovingSpecies[], name: string): MovingSpecies {
-  const wood = woods.find((each) => each.name === name);
-  if (!wood) throw new Error(`no wood '${name}' that moves in both directions`);
-  return wood;
-}

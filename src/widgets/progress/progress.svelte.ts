@@ -2,7 +2,7 @@ import type { AnswerEvent, ProgressEvent } from '../../practice/progress/events.
 import { type LessonState, lessonState as stateIn } from '../../practice/progress/lessonState.ts';
 import { log } from './log.ts';
 
-export { recordAnswer, recordSignOff } from './record.ts';
+export { recordAnswer } from './record.ts';
 
 /** The log for islands: whatever reads it in markup or a `$derived` follows. */
 class Progress {
