@@ -4,7 +4,7 @@
  * and browser test counts one, and so does every other gate.
  */
 import { spawn } from 'node:child_process';
-import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { join, resolve } from 'node:path';
 import { findBrowser } from './support/findBrowser.ts';
@@ -33,27 +33,34 @@ interface Gate {
 rmSync(results, { recursive: true, force: true });
 mkdirSync(results);
 
-await gate({ name: 'Format', command: ['prettier', '--check', '.'] });
-await gate({
-  name: 'Lint, and which folder may import which',
-  command: ['eslint', '-c', 'test/eslint.config.js', '--max-warnings', '0', '.'],
-});
-await gate({
-  name: 'Nothing unused: files, exports, packages',
-  command: ['knip', '-c', 'test/knip.json', '--no-config-hints'],
-});
-for (const folder of ['src/core', 'src/practice', 'src/class']) {
-  if (!existsSync(join(root, folder, 'tsconfig.json'))) continue;
-  await gate({ name: `Types of ${folder}, without a browser's`, command: ['tsc', '-p', folder] });
-}
-await gate({
-  name: 'Types of pages and tests',
-  command: ['astro', 'check', '--minimumFailingSeverity', 'warning'],
-});
-await gate({
-  name: 'Types of islands',
-  command: ['svelte-check', '--tsconfig', 'test/tsconfig.svelte.json', '--fail-on-warnings'],
-});
+// Each of these keeps one processor busy: two at a time.
+await Promise.all([
+  inTurn([
+    { name: 'Format', command: ['prettier', '--check', '.'] },
+    {
+      name: 'Lint, and which folder may import which',
+      command: ['eslint', '-c', 'test/eslint.config.js', '--max-warnings', '0', '.'],
+    },
+    {
+      name: 'Nothing unused: files, exports, packages',
+      command: ['knip', '-c', 'test/knip.json', '--no-config-hints'],
+    },
+  ]),
+  inTurn([
+    ...['src/core', 'src/practice', 'src/class'].map((folder) => ({
+      name: `Types of ${folder}, without a browser's`,
+      command: ['tsc', '-p', folder],
+    })),
+    {
+      name: 'Types of pages and tests',
+      command: ['astro', 'check', '--minimumFailingSeverity', 'warning'],
+    },
+    {
+      name: 'Types of islands',
+      command: ['svelte-check', '--tsconfig', 'test/tsconfig.svelte.json', '--fail-on-warnings'],
+    },
+  ]),
+]);
 await gate({
   name: 'Unit tests',
   command: [
@@ -119,9 +126,13 @@ async function siteGates(
   });
 }
 
+async function inTurn(gates: readonly Gate[]): Promise<void> {
+  for (const each of gates) await gate(each);
+}
+
 /** Runs one tool and records how it went; true where nothing failed. */
 async function gate({ name, command, env, live, count }: Gate): Promise<boolean> {
-  console.log(`\n── ${name} ──`);
+  if (live) console.log(`\n── ${name} ──`);
   const started = Date.now();
   const { code, output } = await run(command, env ?? {}, live ?? false);
   const seconds = ((Date.now() - started) / 1000).toFixed(1);
@@ -131,7 +142,7 @@ async function gate({ name, command, env, live, count }: Gate): Promise<boolean>
   // A tool that stops without a failed test has failed all the same.
   const failed = code === 0 ? counts : Math.max(1, counts);
   if (failed > 0) console.log(output);
-  console.log(`${failed === 0 ? 'passed' : 'FAILED'} in ${seconds} s`);
+  console.log(`${failed === 0 ? 'passed' : 'FAILED'} in ${seconds} s: ${name}`);
   record(name, passed, failed);
   return failed === 0;
 }
