@@ -81,7 +81,6 @@ test('marks 2,000 hand-ins, finds the altered ones among them, and goes on drawi
       ` ${frames} frames, the longest gap between two ${longest.toFixed(0)} ms\n`,
   );
   expect(frames).toBeGreaterThan(FEWEST_FRAMES);
-  expect(frames).toBeGreaterThan(seconds * 10);
 
   await expect(page.getByText('photo.json')).toBeVisible();
   await page.getByLabel('Only those with a remark').check();
