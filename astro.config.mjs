@@ -3,7 +3,6 @@ import svelte from '@astrojs/svelte';
 import { satteri } from '@astrojs/markdown-satteri';
 import { defineConfig } from 'astro/config';
 import { lessonMarkdown } from './src/layouts/lessonMarkdown.ts';
-import { forgetMissingStyles } from './src/layouts/missingStyles.ts';
 import { keepForOffline } from './src/offline/keepForOffline.ts';
 import { listPackedFiles } from './src/packing/listPackedFiles.ts';
 import { writePassages } from './src/search/writePassages.ts';
@@ -24,7 +23,6 @@ export default defineConfig({
   integrations: [
     svelte({ compilerOptions: { runes: true } }),
     mdx(),
-    forgetMissingStyles(),
     writePassages(),
     listPackedFiles(),
     // Last: it keeps what the others have written.
@@ -37,6 +35,8 @@ export default defineConfig({
   vite: {
     build: {
       assetsInlineLimit: 0,
+      // Twenty small style sheets cost a phone more than the whole, which every page then shares.
+      cssCodeSplit: false,
       // Old school laptops and phones: light-dark() in the tokens is rewritten for them.
       cssTarget: ['chrome111', 'firefox114', 'safari16.4'],
     },
