@@ -1,15 +1,17 @@
 /** The figures of moisture, movement, strength and clamps, as a student uses them. */
 import { expect, type Locator, type Page, test } from 'playwright/test';
 
-async function open(page: Page, lesson: string, choice?: RegExp): Promise<void> {
+/** Opens a lesson, makes a prediction and goes on to the figure that it uncovers. */
+async function open(page: Page, lesson: string, choice: RegExp): Promise<void> {
   await page.goto(`lessons/${lesson}/`);
-  if (!choice) return;
-  const form = page
-    .locator('form')
-    .filter({ has: page.getByRole('button', { name: 'This is my prediction' }) });
-  await form.scrollIntoViewIfNeeded();
-  await form.getByLabel(choice).check();
-  await form.getByRole('button', { name: 'This is my prediction' }).click();
+  const button = page.getByRole('button', { name: 'This is my prediction' });
+  const panel = page
+    .locator('section.panel')
+    .filter({ has: button })
+    .filter({ has: page.getByLabel(choice) });
+  await panel.scrollIntoViewIfNeeded();
+  await panel.getByLabel(choice).check();
+  await panel.getByRole('button', { name: 'This is my prediction' }).click();
   // A figure comes alive when it is seen.
   await page.locator('section.panel:has(figure)').first().scrollIntoViewIfNeeded();
 }
@@ -61,7 +63,7 @@ test.describe('moisture', () => {
 });
 
 test('movement: bring the outer pins together until the play is enough', async ({ page }) => {
-  await open(page, 'moisture-and-seasons');
+  await open(page, 'moisture-and-seasons', /Both boards widen alike/);
   const table = page.getByRole('table', { name: 'Change against play' });
   const field = page.getByRole('textbox', { name: 'First pin to last' });
   await field.scrollIntoViewIfNeeded();
@@ -69,7 +71,7 @@ test('movement: bring the outer pins together until the play is enough', async (
   expect(await cell(table, /^Held back/)).not.toBe('0.000');
   await field.fill('3/8');
   expect(await cell(table, /^Held back/)).toMatch(/^0\.00[01]$/);
-  await page.getByRole('radio', { name: 'Shelf' }).check();
+  await page.getByRole('radio', { name: 'Shelf', exact: true }).check();
   await field.fill('14');
   expect(await cell(table, /^One board moves more by/)).toBe('0.000');
   await expect(page.getByRole('img', { name: /Both boards swell the same way/ })).toBeVisible();
