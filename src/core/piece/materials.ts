@@ -1,6 +1,6 @@
 import { glueRoom } from '../fit/glueRoom.ts';
 import { diameterOfPin } from '../fit/fit.ts';
-import { type Mm, mm } from '../length/mm.ts';
+import { mm } from '../length/mm.ts';
 import type { Board, Pin } from '../joint/types.ts';
 import {
   type Member,
@@ -24,6 +24,7 @@ export interface PieceBoard {
   readonly name: string;
   /** As the first joint that it belongs to has it. */
   readonly board: Board;
+  /** 0 where it is glued up from others of the list. */
   readonly count: number;
   /** False for a board that nobody named: it is counted once for every joint that it is in. */
   readonly named: boolean;
@@ -151,9 +152,4 @@ export function materials(piece: PlannedPiece): Materials {
     glueInHoles: sum(glueInHoles),
     glueFaces: sum(glueFaces),
   };
-}
-
-/** The three sizes of a board, in the order in which they are said. */
-export function sizesOf(board: Board): readonly [Mm, Mm, Mm] {
-  return [board.thickness, board.width, board.length];
 }

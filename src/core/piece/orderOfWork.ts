@@ -15,7 +15,7 @@ export interface WorkStep {
 export const SAME_STOP = 0.01;
 
 /** How far a board may be off its plan before the plan no longer serves, mm: from memory. */
-const OFF = { in: 25.4 / 64, mm: 0.5 };
+export const OFF = { in: 25.4 / 64, mm: 0.5 };
 
 /** How a side is held for drilling. */
 const HELD: Record<References['drilled'], string> = {

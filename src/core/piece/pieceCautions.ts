@@ -3,23 +3,39 @@ import type { Board, Severity } from '../joint/types.ts';
 import { type Sentence, say } from '../working/sentence.ts';
 import type { BitGroup } from './drillList.ts';
 import { type PlannedPiece, jointsInWords } from './planPiece.ts';
-import { sizesOf } from './materials.ts';
+import type { Sizes } from './changePiece.ts';
+
+/** A change that would mend a piece, for `withSizes`. */
+export interface Mend {
+  /** Such as 'Top is 3/4 in thick'. */
+  readonly says: Sentence;
+  /** Place of a joint that has the board, from 0. */
+  readonly at: number;
+  readonly side: 'a' | 'b';
+  readonly sizes: Partial<Sizes>;
+}
 
 /** Something to know about a piece as a whole, beside what each joint's own plan says. */
 export interface PieceCaution {
   readonly severity: Severity;
   readonly message: Sentence;
+  /** Changes to choose from; none where there is nothing to set on this page. */
+  readonly mends: readonly Mend[];
 }
 
 /** Two stops nearer than this are easily taken for one another, mm: from memory. */
 const EASILY_MISTAKEN = 25.4 / 32;
 
-const SIZES = ['thick', 'wide', 'long'] as const;
+const SIZES = [
+  ['thickness', 'thick'],
+  ['width', 'wide'],
+  ['length', 'long'],
+] as const;
 
 function differing({ joints }: PlannedPiece): readonly PieceCaution[] {
   const seen = new Map<string, { board: Board; where: string }>();
   const found: PieceCaution[] = [];
-  for (const joint of joints) {
+  for (const [at, joint] of joints.entries()) {
     for (const side of ['a', 'b'] as const) {
       const name = side === 'a' ? joint.label.boardA : joint.label.boardB;
       if (name === '') continue;
@@ -27,14 +43,20 @@ function differing({ joints }: PlannedPiece): readonly PieceCaution[] {
       const first = seen.get(name);
       if (first === undefined) seen.set(name, here);
       else {
-        sizesOf(here.board).forEach((size, i) => {
-          const before = sizesOf(first.board)[i]!;
-          if (Math.abs(size - before) <= TOLERANCE) return;
+        for (const [size, word] of SIZES) {
+          const [before, now] = [first.board[size], here.board[size]];
+          if (Math.abs(now - before) <= TOLERANCE) continue;
           found.push({
             severity: 'caution',
-            message: say`${name} is ${before} ${SIZES[i]!} in ${first.where}, but ${size} in ${here.where}. It is one board: measure it, and mend the other joint.`,
+            message: say`${name} is ${before} ${word} in ${first.where}, but ${now} in ${here.where}. It is one board: measure it.`,
+            mends: [before, now].map((value) => ({
+              says: say`${name} is ${value} ${word}`,
+              at,
+              side,
+              sizes: { [size]: value },
+            })),
           });
-        });
+        }
       }
     }
   }
@@ -52,6 +74,7 @@ function closeStops(bits: readonly BitGroup[]): readonly PieceCaution[] {
               {
                 severity: 'note',
                 message: say`On the ${diameter} bit the stops ${before} and ${stop} are easily mistaken for each other. Measure, and try each in an offcut.`,
+                mends: [],
               },
             ];
       }),
@@ -71,7 +94,8 @@ export function pieceCautions(
       const name = label.name === '' ? words : `${label.name} (${words})`;
       return {
         severity: 'error',
-        message: say`${name} can’t be made as set, so no list has it. Open it on the bench to see why.`,
+        message: say`${name} can’t be made as set, so no list has it. See there what would mend it.`,
+        mends: [],
       };
     });
   return [...notMade, ...differing(piece), ...closeStops(bits)];

@@ -14,7 +14,7 @@ export interface JointLabel {
 /** A board of a piece and how many of it are cut. */
 export interface NamedBoard {
   readonly name: string;
-  /** A whole number from 1. */
+  /** A whole number; 0 for a board that isn't cut but glued up from others. */
   readonly count: number;
 }
 
@@ -65,10 +65,10 @@ export function nameFrom(key: string, text: string): string {
   }
 }
 
-export function countFrom(key: string, text: string): number {
-  const count = /^\d{1,3}$/.test(text) ? Number(text) : 0;
-  if (count < 1 || count > MOST_JOINTS) {
-    throw new LinkFault(`its “${key}” is not a count from 1 to ${MOST_JOINTS}`);
+export function countFrom(key: string, text: string, least = 1): number {
+  const count = /^\d{1,3}$/.test(text) ? Number(text) : NaN;
+  if (!(count >= least && count <= MOST_JOINTS)) {
+    throw new LinkFault(`its “${key}” is not a count from ${least} to ${MOST_JOINTS}`);
   }
   return count;
 }
@@ -86,7 +86,7 @@ export function boardsFrom(text: string): readonly NamedBoard[] {
   const boards = text.split(',').map((part) => {
     const [name = '', count = '', ...more] = part.split(':');
     if (name === '' || more.length > 0) throw new LinkFault('its “boards” can’t be read');
-    return { name: nameFrom('boards', name), count: countFrom('boards', count) };
+    return { name: nameFrom('boards', name), count: countFrom('boards', count, 0) };
   });
   if (new Set(boards.map(({ name }) => name)).size < boards.length) {
     throw new LinkFault('it counts a board twice');

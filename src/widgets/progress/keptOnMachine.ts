@@ -8,6 +8,9 @@ const CALLED: Readonly<Record<string, string>> = {
   'class-order': 'The order for a class',
   'sign-off': 'The sign-off list of a class',
   'station-plan': 'The station plan',
+  piece: 'The piece that is being planned',
+  'piece-on-bench': 'Which joint of it is on the bench',
+  'kept-pieces': 'Pieces that were kept',
 };
 
 /**
