@@ -94,7 +94,7 @@ export function pieceCautions(
       const name = label.name === '' ? words : `${label.name} (${words})`;
       return {
         severity: 'error',
-        message: say`${name} can’t be made as set, so no list has it. See there what would mend it.`,
+        message: say`${name} can’t be made as set, so no list has it. What would mend it is said with the joint.`,
         mends: [],
       };
     });
