@@ -179,17 +179,60 @@ function nameMiddles(boards: readonly string[], columns: Columns, width: number)
   );
 }
 
-/** In how many heights names stand so that those of one height keep clear of each other. */
-function heightsOf(boards: readonly string[], middles: readonly number[]): number {
+/**
+ * In how many heights names stand so that those of one height keep clear of each other; undefined
+ * where the columns are too narrow for that.
+ */
+function heightsOf(boards: readonly string[], middles: readonly number[]): number | undefined {
   const half = (i: number) => textWidth(words(boards[i]!), 'word') / 2;
-  for (let heights = 1; heights < MOST_HEIGHTS; heights++) {
+  for (let heights = 1; heights <= MOST_HEIGHTS; heights++) {
     const clear = boards.every(
       (_, i) =>
         i < heights || middles[i - heights]! + half(i - heights) + 4 < middles[i]! - half(i),
     );
     if (clear) return heights;
   }
-  return MOST_HEIGHTS;
+  return undefined;
+}
+
+/** Names and what leads from them to their columns. */
+interface Head {
+  readonly height: number;
+  readonly strokes: readonly Stroke[];
+  readonly labels: readonly Label[];
+}
+
+/** Names over their columns; where these are narrow, a stair of names to the left of them. */
+function drawHead(boards: readonly string[], columns: Columns, width: number): Head {
+  const middles = nameMiddles(boards, columns, width);
+  const heights = heightsOf(boards, middles);
+  const height = HEAD + (heights === undefined ? boards.length : heights - 1) * NAME;
+  const name = (i: number, x: number, y: number, anchor: Label['anchor']): Label => ({
+    x,
+    y,
+    anchor,
+    kind: 'word',
+    text: words(boards[i]!),
+  });
+  if (heights !== undefined) {
+    const labels = boards.map((_, i) =>
+      name(i, middles[i]!, height - 14 - (i % heights) * NAME, 'middle'),
+    );
+    return { height, strokes: [], labels };
+  }
+  // The last name stands highest, so that no line crosses a name.
+  const level = (i: number) => height - 14 - (i + 1) * NAME;
+  return {
+    height,
+    strokes: boards.map((_, i) => ({
+      pen: 'thin',
+      d: open([
+        { x: columns.boards(i), y: level(i) - 6 },
+        { x: columns.boards(i), y: height },
+      ]),
+    })),
+    labels: boards.map((_, i) => name(i, columns.boards(i) - 5, level(i), 'end')),
+  };
 }
 
 /**
@@ -201,10 +244,8 @@ export function arrangeOrder(order: ShownOrder, width: number, unit: Unit | 'bot
   const columns = columnsOf(order, width, unit);
   const count = order.runs.length;
   const step = count > MANY ? CLOSE_STEP : STEP;
-  const middles = nameMiddles(boards, columns, width);
-  const heights = heightsOf(boards, middles);
-  const head = HEAD + (heights - 1) * NAME;
-  const top = (i: number) => head + i * step;
+  const head = drawHead(boards, columns, width);
+  const top = (i: number) => head.height + i * step;
   const name = (text: string, x: number, y: number, anchor: Label['anchor']): Label => ({
     x,
     y,
@@ -244,6 +285,7 @@ export function arrangeOrder(order: ShownOrder, width: number, unit: Unit | 'bot
     hatches: [],
     strokes: [
       ...rules,
+      ...head.strokes,
       ...boards.flatMap((board, i) =>
         drawBoard(order, board, columns.boards(i), columns.piece, top, step),
       ),
@@ -251,11 +293,9 @@ export function arrangeOrder(order: ShownOrder, width: number, unit: Unit | 'bot
       ...signs,
     ],
     labels: [
-      name('bit', columns.bit - 4, head - 14, 'start'),
-      name('stop', columns.collar - 4, head - 14, 'start'),
-      ...boards.map((board, i) =>
-        name(board, middles[i]!, head - 14 - (i % heights) * NAME, 'middle'),
-      ),
+      name('bit', columns.bit - 4, head.height - 14, 'start'),
+      name('stop', columns.collar - 4, head.height - 14, 'start'),
+      ...head.labels,
       ...order.runs.map((_, i): Label => ({
         x: 2,
         y: top(i) + step / 2,

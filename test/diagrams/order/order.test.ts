@@ -11,19 +11,33 @@ const pairs = [
   runsOf({ number: 2, plan, boardA: 'Side 2', boardB: 'Top' }),
   runsOf({ number: 3, plan, boardA: 'Rail', boardB: 'Stile' }),
 ];
-const orders = { 'joint by joint': pairs.flat(), 'hole by hole': pairs.flatMap(holeByHole) };
+const manyBoards = [
+  runsOf({ number: 1, plan, boardA: 'Left side', boardB: 'Top, front' }),
+  runsOf({ number: 2, plan, boardA: 'Right side', boardB: 'Top, back' }),
+  runsOf({ number: 3, plan, boardA: 'Upper shelf', boardB: 'Left side' }),
+  runsOf({ number: 4, plan, boardA: 'Rail', boardB: 'Left stile' }),
+  runsOf({ number: 5, plan, boardA: 'Lower rail', boardB: 'Right stile' }),
+];
+const orders = {
+  'joint by joint': pairs.flat(),
+  'hole by hole': pairs.flatMap(holeByHole),
+  'nine boards': manyBoards.flat(),
+};
 
 function shown(name: keyof typeof orders, done = orders[name].length) {
   const runs = orders[name];
   return { runs, settings: settingsOf(runs), halfDone: halfDone(runs), done };
 }
 
-describe.each(['joint by joint', 'hole by hole'] as const)('%s', (name) => {
-  test.each([320, 420, 900])('names and numbers stay apart and on the sheet at %i px', (width) => {
-    for (const unit of ['in', 'mm', 'both'] as const) {
-      expect(labelFaults(arrangeOrder(shown(name), width, unit))).toEqual([]);
-    }
-  });
+describe.each(['joint by joint', 'hole by hole', 'nine boards'] as const)('%s', (name) => {
+  test.each([280, 320, 420, 900])(
+    'names and numbers stay apart and on the sheet at %i px',
+    (width) => {
+      for (const unit of ['in', 'mm', 'both'] as const) {
+        expect(labelFaults(arrangeOrder(shown(name), width, unit))).toEqual([]);
+      }
+    },
+  );
 });
 
 describe('the order of drilling, drawn', () => {
