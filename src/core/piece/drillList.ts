@@ -134,3 +134,12 @@ export function drillList(joints: readonly PlannedJoint[]): readonly BitGroup[] 
     })),
   }));
 }
+
+/** How often the collar is set in a drill list, and how many holes there are in all. */
+export function totalsOf(bits: readonly BitGroup[]): { settings: number; holes: number } {
+  const settings = bits.flatMap(({ bushings }) => bushings.flatMap((each) => each.settings));
+  return {
+    settings: settings.length,
+    holes: settings.reduce((sum, { holes }) => sum + holes, 0),
+  };
+}

@@ -1,6 +1,6 @@
 import type { JointKind } from '../joint/types.ts';
 import { type Sentence, say } from '../working/sentence.ts';
-import type { BitGroup } from './drillList.ts';
+import { type BitGroup, totalsOf } from './drillList.ts';
 import type { Materials } from './materials.ts';
 import { OFF, type WorkStep } from './orderOfWork.ts';
 import type { PlannedPiece } from './planPiece.ts';
@@ -43,7 +43,7 @@ export function orderOfPiece(
   const panels = numbersOf(['edge']);
   const others = made.some(({ plan }) => plan.kind !== 'edge');
   const gluedUp = boards.filter(({ count }) => count === 0).map(({ name }) => name);
-  const settings = bits.flatMap(({ bushings }) => bushings.flatMap((each) => each.settings)).length;
+  const { settings } = totalsOf(bits);
   const steps = GLUED.flatMap(({ kinds, why }) => {
     const numbers = numbersOf(kinds);
     return numbers.length === 0 ? [] : [`${why} (${joints(numbers)})`];
