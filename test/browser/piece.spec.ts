@@ -62,8 +62,11 @@ test('makes the plant stand from thinner boards, mends what that breaks, and pri
     expect(pages).toHaveLength(3);
     expect(text).not.toContain('Add a joint');
   }
-  // What was changed is there after the machine was off.
+  // What was changed and what was ticked off is there after the machine was off.
+  const row = drill.getByRole('checkbox', { name: /^1A Top board/ });
+  await row.check();
   await openPiece(page);
+  await expect(row).toBeChecked();
   await expect(page.locator('#joint-0')).toBeHidden();
   await expect(drill).toContainText('1/4 in');
 });

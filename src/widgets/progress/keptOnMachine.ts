@@ -10,6 +10,7 @@ const CALLED: Readonly<Record<string, string>> = {
   'station-plan': 'The station plan',
   piece: 'The piece that is being planned',
   'piece-on-bench': 'Which joint of it is on the bench',
+  'piece-ticks': 'Ticks in its drill list',
   'kept-pieces': 'Pieces that were kept',
 };
 
