@@ -57,7 +57,7 @@ export function orderOfPiece(
     {
       id: 'measure',
       title: 'Measure',
-      says: say`Every board against the list of material. More than ${OFF[made[0]!.plan.system]} off? Change the board here first: the stops follow.`,
+      says: say`Every board against the list of material. More than ${OFF[made[0]!.plan.system]} off? Change it in the plan first: the stops follow.`,
     },
     {
       id: 'marks',
