@@ -77,6 +77,26 @@ function operand(formula: Expression, style: MathStyle, around: Expression['op']
     : inner;
 }
 
+/**
+ * A quotient as a fraction. Where one of its numbers is a fraction itself, two bars would look
+ * alike, so it is written with a sign: 3/4 ÷ 2.
+ */
+function quotientMathML(of: readonly Expression[], style: MathStyle): string {
+  const given = ({ op }: Expression) => op === 'constant' || op === 'quantity';
+  const broken = of.some(
+    (each) => given(each) && expressionMathML(each, style).includes('<mfrac>'),
+  );
+  if (!broken) {
+    return `<mfrac>${of.map((each) => operand(each, style, 'quotient')).join('')}</mfrac>`;
+  }
+  const parts = of.map((each, i) =>
+    i === 0 || given(each)
+      ? operand(each, style, 'product')
+      : bracketed(expressionMathML(each, style)),
+  );
+  return row(parts.join(operator('÷')));
+}
+
 function expressionMathML(formula: Expression, style: MathStyle): string {
   switch (formula.op) {
     case 'constant':
@@ -99,7 +119,7 @@ function expressionMathML(formula: Expression, style: MathStyle): string {
       );
     }
     case 'quotient':
-      return `<mfrac>${formula.of.map((each) => operand(each, style, 'quotient')).join('')}</mfrac>`;
+      return quotientMathML(formula.of, style);
     case 'least':
     case 'greatest':
       return row(

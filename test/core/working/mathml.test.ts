@@ -68,6 +68,19 @@ describe('a formula', () => {
     expect(toMathML(sum(1, quantity('x', -2)), values)).toContain('<mo>(</mo>');
   });
 
+  it('divides a fraction with a sign, since two bars would look alike', () => {
+    const half = quotient(quantity('t_A', inches(3 / 4)), 2);
+    expect(toMathML(half, symbols)).toContain('<mfrac><msub><mi>t</mi><mi>A</mi></msub>');
+    expect(toMathML(half, values)).toBe(
+      '<math><mrow><mfrac><mn>3</mn><mn>4</mn></mfrac><mo>÷</mo><mn>2</mn></mrow></math>',
+    );
+    expect(toMathML(half, { show: 'values', unit: 'mm' })).toContain('<mfrac><mn>19.05</mn>');
+    const twice = product(2, quantity('a', 3));
+    expect(toMathML(quotient(quantity('D', inches(3 / 8)), twice), values)).toMatch(
+      /<mo>÷<\/mo><mrow><mo>\(<\/mo>.*<mo>\)<\/mo><\/mrow>/,
+    );
+  });
+
   it('writes nothing that a page could take for markup', () => {
     expect(toMathML(quantity('<script>', 1), symbols)).not.toContain('<script>');
   });
