@@ -67,7 +67,12 @@ test('makes the plant stand from thinner boards, mends what that breaks, and pri
   await row.check();
   await openPiece(page);
   await expect(row).toBeChecked();
+  await expect(page).toHaveURL(/#1;.*Two-shelf/);
   await expect(page.locator('#joint-0')).toBeHidden();
+  // Nonsense is told so, and changes nothing.
+  await changing(page, 'Side to top');
+  await type(page, '#joint-1-a-thickness', 'thick');
+  await expect(page.getByText('“thick” is not a length')).toBeVisible();
   await expect(drill).toContainText('1/4 in');
 });
 
