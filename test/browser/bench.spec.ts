@@ -172,3 +172,53 @@ test('lays the whole working open, each step with its source', async ({ page }) 
     );
   }
 });
+
+test('keeps two joints, compares them, swaps them, and puts back what was removed', async ({
+  page,
+}) => {
+  await openBench(page);
+  await page.getByLabel('What the joint is called').fill('Side to top');
+  await page.getByRole('button', { name: 'Keep it on this machine' }).click();
+  await page.getByRole('button', { name: 'Set it aside, to compare' }).click();
+  const compared = page.getByRole('region', { name: 'Compared' });
+  await expect(compared).toBeFocused();
+  await expect(compared).toContainText('Both are the same');
+  await typed(page, 'Thickness of A').fill('1 1/2');
+  await typed(page, 'Thickness of A').blur();
+  const thickness = compared.getByRole('row', { name: /^Thickness of A/ });
+  await expect(thickness).toContainText('+3/4 in');
+  await expect(compared.getByRole('img')).toHaveCount(2);
+  await page.reload();
+  await expect(thickness).toContainText('+3/4 in');
+  await compared.getByRole('button', { name: 'Swap them' }).click();
+  await expect(typed(page, 'Thickness of A')).toHaveValue('3/4 in');
+  await expect(thickness).toContainText('−3/4 in');
+  await compared.getByRole('button', { name: 'Stop comparing' }).click();
+  await expect(compared).toHaveCount(0);
+
+  const kept = page.getByRole('region', { name: 'Kept on this machine' });
+  await kept.getByRole('button', { name: 'Remove Side to top' }).click();
+  await expect(kept.getByRole('button', { name: 'Put it back' })).toBeFocused();
+  await page.keyboard.press('Enter');
+  await kept.getByRole('button', { name: 'Open Side to top' }).click();
+  await expect(page.getByLabel('What the joint is called')).toHaveValue('Side to top');
+});
+
+test('draws the joint in space, and sends it home', async ({ page }) => {
+  await openBench(page);
+  await choose(page, 'In space');
+  await expect(page.getByRole('img', { name: /in space/i })).toBeVisible();
+  await slider(page, 'Pulled apart').press('Home');
+  await expect(slider(page, 'Pulled apart')).toHaveAttribute('aria-valuetext', 'pushed home');
+});
+
+test('leaves out kept joints that nobody here kept', async ({ page }) => {
+  await page.addInitScript((base) => {
+    const bad = [{ name: 'Bad', link: '<script>' }, null, 7, { name: {}, link: [] }];
+    localStorage.setItem(`${base}kept-joints`, JSON.stringify(bad));
+    localStorage.setItem(`${base}joint-aside`, '{"name":"Bad","link":"9;"}');
+  }, `${site.base}/`);
+  await openBench(page);
+  await expect(page.getByText('Bad', { exact: true })).toHaveCount(0);
+  await expect(page.getByRole('region', { name: 'Compared' })).toHaveCount(0);
+});

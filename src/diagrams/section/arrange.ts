@@ -46,6 +46,7 @@ function fit(
   look: Look,
   kept: Room | null,
   row: number,
+  largest: number,
 ): Arranged {
   const narrow = width < NARROW;
   const bounds = boundsOf(shapes);
@@ -57,7 +58,7 @@ function fit(
 
   const attempt = (marginLeft: number, marginRight: number): Arranged => {
     const free = Math.max(30, width - marginLeft - marginRight);
-    const scale = Math.min(free / mmWide, tallest / mmHigh, LARGEST_SCALE);
+    const scale = Math.min(free / mmWide, tallest / mmHigh, largest);
     const bodyHeight = kept?.bodyHeight ?? mmHigh * scale;
     const spare = Math.max(0, free - mmWide * scale) / 2;
     const left = marginLeft + spare;
@@ -98,13 +99,16 @@ function arrangeIn(
   width: number,
   look: Look,
   kept: Room | null,
-): { sheet: Sheet; room: Room } {
+  largest: number,
+): { sheet: Sheet; room: Room; scale: number } {
   // A phone has no room for lengths that run off past a break line and limit nothing.
   const shapes =
     width < NARROW ? { ...all, measures: all.measures.filter((m) => m.openAt === undefined) } : all;
-  const inline = fit(shapes, width, look, kept, kept?.row ?? ROW);
+  const inline = fit(shapes, width, look, kept, kept?.row ?? ROW, largest);
   const over =
-    width < NARROW && kept === null ? fit(shapes, width, look, kept, ROW + NAME_OVER) : inline;
+    width < NARROW && kept === null
+      ? fit(shapes, width, look, kept, ROW + NAME_OVER, largest)
+      : inline;
   const best = over.frame.scale > inline.frame.scale * 1.15 ? over : inline;
   const { frame, rows, beside, nameX, room } = best;
   const height = Math.ceil(frame.box.bottom + FIRST_ROW - ROW + room.below * frame.row + 34);
@@ -117,6 +121,7 @@ function arrangeIn(
   };
   return {
     room,
+    scale: frame.scale,
     sheet: {
       width,
       height,
@@ -138,14 +143,20 @@ function arrangeIn(
 /**
  * Lays a section out on a sheet `width` px wide: to scale, with its dimensions in rows that do
  * not cross. `home` is the joint pushed together and `now` as it stands; both take the same
- * height.
+ * height. `largest` is the most px for a mm.
  */
 export function arrangeSection(
   home: SectionShapes,
   now: SectionShapes,
   width: number,
   look: Look,
+  largest = LARGEST_SCALE,
 ): Sheet {
-  const together = arrangeIn(home, width, look, null);
-  return home === now ? together.sheet : arrangeIn(now, width, look, together.room).sheet;
+  const together = arrangeIn(home, width, look, null, largest);
+  return home === now ? together.sheet : arrangeIn(now, width, look, together.room, largest).sheet;
+}
+
+/** The px for a mm that a section has on a sheet `width` px wide where nothing holds it smaller. */
+export function scaleOfSection(shapes: SectionShapes, width: number, look: Look): number {
+  return arrangeIn(shapes, width, look, null, LARGEST_SCALE).scale;
 }

@@ -12,6 +12,8 @@ const CALLED: Readonly<Record<string, string>> = {
   'piece-on-bench': 'Which joint of it is on the bench',
   'piece-ticks': 'Ticks in its drill list',
   'kept-pieces': 'Pieces that were kept',
+  'kept-joints': 'Joints that were kept',
+  'joint-aside': 'The joint set aside to compare with',
 };
 
 /**
