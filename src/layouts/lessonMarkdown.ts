@@ -29,7 +29,7 @@ export function lessonMarkdown({ root, base }: Site) {
     mdxJsxTextElement: (node, { fileURL }) => withPlace(node, root, fileURL),
     mdxjsEsm(node, { fileURL }) {
       throw new Error(
-        `${place(root, fileURL, node)}: a lesson has no imports or exports; it names components, and src/widgets/lesson-components.ts knows them`,
+        `${place(root, fileURL, node)}: a lesson has no imports or exports; it names components, and src/widgets/lesson/lesson-components.ts knows them`,
       );
     },
     link(node, context) {

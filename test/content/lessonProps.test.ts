@@ -1,6 +1,6 @@
 import { z } from 'astro/zod';
 import { describe, expect, it } from 'vitest';
-import { lessonProps } from '../../src/widgets/lesson-props.ts';
+import { lessonProps } from '../../src/widgets/lesson/lesson-props.ts';
 
 const schema = z.strictObject({ thickness: z.number() });
 const at = 'content/lessons/one.mdx:8';

@@ -1,7 +1,7 @@
 import type { APIRoute, GetStaticPaths } from 'astro';
 import { getCollection } from 'astro:content';
-import { questionsFor } from '../../widgets/lessonContent.ts';
-import { drawQuestion } from '../../widgets/self-check/drawQuestion.ts';
+import { questionsFor } from '../../widgets/lesson/lessonContent.ts';
+import { drawQuestion } from '../../widgets/lesson/self-check/drawQuestion.ts';
 
 /** A lesson's own questions with their drawings, for practice: the same that the lesson asks. */
 export const getStaticPaths = (async () =>

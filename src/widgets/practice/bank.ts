@@ -1,4 +1,4 @@
-import type { DrawnQuestion } from '../fresh-numbers/makeDrawn.ts';
+import type { DrawnQuestion } from '../lesson/fresh-numbers/makeDrawn.ts';
 
 const lessons = new Map<string, Promise<readonly DrawnQuestion[]>>();
 

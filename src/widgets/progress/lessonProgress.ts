@@ -1,6 +1,6 @@
 import { dayOf, nameOf, stateInWords } from '../../practice/progress/inWords.ts';
 import { lastLesson, lessonState } from '../../practice/progress/lessonState.ts';
-import { signOffBoxes } from '../shop-task/signOffBoxes.ts';
+import { signOffBoxes } from '../lesson/shop-task/signOffBoxes.ts';
 import { log } from './log.ts';
 
 /**

@@ -2,7 +2,7 @@
 import { templates } from '../../practice/made/index.ts';
 import type { Question } from '../../practice/questions/types.ts';
 import { reviewableId } from '../../practice/review/due.ts';
-import { questionsFor } from '../lessonContent.ts';
+import { questionsFor } from '../lesson/lessonContent.ts';
 
 const files = import.meta.glob<string>('../../../content/questions/*.yaml', {
   query: '?raw',

@@ -4,7 +4,7 @@ import { arrangePictorial } from '../../../src/diagrams/pictorial/arrange.ts';
 import { describePair } from '../../../src/diagrams/pictorial/describePair.ts';
 import { drilledPair, pairWithAllCues } from '../../../src/diagrams/pictorial/drilledPair.ts';
 import { namedBoard } from '../../../src/diagrams/pictorial/namedBoard.ts';
-import { type Drilling, drilledAs } from '../../../src/widgets/marks-figure/drilledAs.ts';
+import { type Drilling, drilledAs } from '../../../src/widgets/figures/marks/drilledAs.ts';
 import { ordinaryJoint } from '../../support/joints.ts';
 import { labelFaults } from '../../support/labelFaults.ts';
 
