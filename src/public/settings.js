@@ -29,7 +29,8 @@
   const linked = /[#;]show=(in|mm)(?:;|$)/.exec(location.hash)?.[1];
   const customary = () => {
     // Boards are sold in inches there.
-    const region = new Intl.Locale(navigator.language || 'en-US').maximize().region;
+    const locale = new Intl.Locale(navigator.language || 'en-US');
+    const region = locale.region ?? locale.maximize().region;
     return oneOf(region, ['US', 'CA', 'LR', 'MM']) ? 'in' : 'mm';
   };
 
