@@ -9,12 +9,17 @@ import { writeHandIn } from '../../src/class/hand-in/handIn.ts';
 import { readHandIn } from '../../src/class/hand-in/readHandIn.ts';
 import { readArchive } from '../../src/class/marking/readArchive.ts';
 import { decodeSetup, encodeSetup, mm, parseLength, planJoint } from '../../src/core/index.ts';
+import { drillList } from '../../src/core/piece/drillList.ts';
+import { materials } from '../../src/core/piece/materials.ts';
+import { pieceCautions } from '../../src/core/piece/pieceCautions.ts';
+import { planPiece } from '../../src/core/piece/planPiece.ts';
 import { readToolbox, writeToolbox } from '../../src/core/tools/keptTools.ts';
 import { unmeasured } from '../../src/core/tools/toolSet.ts';
 import { Draws } from '../../src/practice/made/draws.ts';
 import type { ProgressEvent } from '../../src/practice/progress/events.ts';
 import { progressFile, readProgressFile } from '../../src/practice/progress/file.ts';
 import { BANK, CALC } from '../../src/practice/versions.ts';
+import { setupIn } from '../../src/widgets/shop/piece/setupIn.ts';
 import { misconceptions } from '../practice/contentFiles.ts';
 import { handInOf, stopAssignment } from '../support/classOf.ts';
 import { KINDS, ordinaryJoint } from '../support/joints.ts';
@@ -38,6 +43,11 @@ const setups = KINDS.map((kind) =>
     joints: [ordinaryJoint(kind, 'in', mm(19.05)), ordinaryJoint(kind, 'mm', mm(18))],
   }),
 );
+const piece = encodeSetup({
+  joints: KINDS.map((kind) => ordinaryJoint(kind, 'in', mm(19.05))),
+  labels: KINDS.map((kind, i) => ({ name: kind, boardA: 'Rail', boardB: 'Leg', count: i + 1 })),
+  piece: { title: 'Stool', boards: [{ name: 'Leg', count: 4 }] },
+});
 const handIns = ['Bench 1', 'Bench 2'].map((bench) =>
   handInOf(stopAssignment, bench, 0.7, misconceptions),
 );
@@ -80,6 +90,23 @@ const readers: readonly Reader[] = [
     whole: (input) => {
       const decoded = decodeSetup(input);
       return decoded.ok && encodeSetup(decoded.setup) === input;
+    },
+  },
+  {
+    name: 'Pieces, in whatever text',
+    sound: [`Our stool: https://school.example/bench/piece/#${piece}`],
+    takes: (input) => {
+      const read = setupIn(input);
+      if (!read.ok) return false;
+      const planned = planPiece(read.setup);
+      const bits = drillList(planned.joints);
+      materials(planned);
+      pieceCautions(planned, bits);
+      return true;
+    },
+    whole: (input) => {
+      const read = setupIn(input);
+      return read.ok && input.endsWith(`#${encodeSetup(read.setup)}`);
     },
   },
   {
