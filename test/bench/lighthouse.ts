@@ -21,6 +21,8 @@ const folder = mkdtempSync(join(tmpdir(), 'matched-holes-'));
 process.env['ASTRO_TELEMETRY_DISABLED'] = '1';
 
 interface Report {
+  /** How fast this processor is; the phone that is imitated is fourfold slower than a good one. */
+  readonly environment: { readonly benchmarkIndex: number };
   readonly categories: Record<
     string,
     {
@@ -42,13 +44,15 @@ try {
   const { path: browser } = await findBrowser();
   console.log(`${'page'.padEnd(40)} ${categories.map((name) => name.padStart(14)).join(' ')}`);
   for (const path of wanted()) {
-    const { categories: scores, audits } = await report(
-      `http://localhost:${(server.address() as AddressInfo).port}${path}`,
-      browser,
-    );
+    const {
+      categories: scores,
+      audits,
+      environment,
+    } = await report(`http://localhost:${(server.address() as AddressInfo).port}${path}`, browser);
     const numbers = categories.map((name) => Math.round(100 * (scores[name]?.score ?? 0)));
     console.log(
-      `${path.padEnd(40)} ${numbers.map((score) => String(score).padStart(14)).join(' ')}`,
+      `${path.padEnd(40)} ${numbers.map((score) => String(score).padStart(14)).join(' ')}` +
+        `   processor ${environment.benchmarkIndex.toFixed(0)}`,
     );
     for (const name of categories) {
       for (const { id, weight } of scores[name]?.auditRefs ?? []) {
