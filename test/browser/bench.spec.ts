@@ -188,6 +188,7 @@ test('keeps two joints, compares them, swaps them, and puts back what was remove
   const thickness = compared.getByRole('row', { name: /^Thickness of A/ });
   await expect(thickness).toContainText('+3/4 in');
   await expect(compared.getByRole('img')).toHaveCount(2);
+  await expect.poll(() => new URL(page.url()).hash).toContain('38.1'); // 1 1/2 in
   await page.reload();
   await expect(thickness).toContainText('+3/4 in');
   await compared.getByRole('button', { name: 'Swap them' }).click();
