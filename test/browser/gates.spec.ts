@@ -168,8 +168,11 @@ for (const { path, file } of pages) {
       }
 
       await test.step('prints', async () => {
-        const pdf = (await page.pdf({ format: 'Letter' })).toString('latin1');
-        expect.soft(pdf.match(/\/Type\s*\/Page\b/g)?.length ?? 0).toBeGreaterThan(0);
+        // One lesson is set in pages for all of them.
+        if (!path.startsWith('/lessons/') || SAMPLE.includes(path)) {
+          const pdf = (await page.pdf({ format: 'Letter' })).toString('latin1');
+          expect.soft(pdf.match(/\/Type\s*\/Page\b/g)?.length ?? 0).toBeGreaterThan(0);
+        }
         await page.emulateMedia({ media: 'print', colorScheme: 'light' });
         await expect.soft(page.locator('h1').first()).toBeVisible();
         await expect.soft(page.locator('header.site-head')).toBeHidden();

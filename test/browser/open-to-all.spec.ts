@@ -13,13 +13,10 @@ const KINDS = [
   'trial/',
   'measure/',
   'practice/',
-  'glossary/',
-  'sources/',
   'checks/',
   'search/',
   'teach/assign/',
   'teach/mark/',
-  'teach/order/',
   'teach/sign-off/',
 ];
 
