@@ -31,7 +31,10 @@ export class KeptSetups {
   /** Reads what is kept; what can't be read is left out. */
   open(): void {
     const kept = readKept(this.#key);
-    this.#all = Array.isArray(kept) ? kept.filter(isKeptSetup) : [];
+    const sound = Array.isArray(kept) ? kept.filter(isKeptSetup) : [];
+    this.#all = sound.filter(
+      ({ name }, i) => sound.findIndex((other) => other.name === name) === i,
+    );
   }
 
   /**
@@ -57,7 +60,8 @@ export class KeptSetups {
 
   /** Keeps these and no others. @returns whether the browser kept them */
   keepAll(all: readonly KeptSetup[]): boolean {
-    this.#all = all;
-    return keep(this.#key, all);
+    const isKept = keep(this.#key, all);
+    if (isKept) this.#all = all;
+    return isKept;
   }
 }
