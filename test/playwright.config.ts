@@ -11,6 +11,8 @@ const origin = `http://localhost:${site.port}`;
 export default defineConfig({
   testDir: './browser',
   outputDir: '../test-results/browser',
+  // What is said is the same on every system.
+  snapshotPathTemplate: '{testDir}/{testFilePath}-snapshots/{arg}{ext}',
   fullyParallel: true,
   workers: 2,
   timeout: 60_000,
