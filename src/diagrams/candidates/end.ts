@@ -49,7 +49,7 @@ function drawPin({ verdict }: Candidate, center: Point, radius: number): Stroke[
 
 /** A diameter by its name; its unit goes without saying where it is the reader's. */
 function diameterText(diameter: Mm, system: System): Reading {
-  const name = `Ø${sizeName(diameter, system).replace(' ', '\u00a0')}`;
+  const name = `Ø${sizeName(diameter, system)}`;
   return {
     in: system === 'in' ? name : `${name} mm`,
     mm: system === 'mm' ? name : `${name} in`,

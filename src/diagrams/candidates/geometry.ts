@@ -61,9 +61,9 @@ export function candidatesOf(plan: JointPlan): Candidates {
   };
 }
 
-/** A size by its name: in the unit that it is sold in, whoever reads it. */
+/** A size by its name, on one line: in the unit that it is sold in, whoever reads it. */
 export function sizeName(size: Mm, system: System): string {
-  return formatReadable(size, system);
+  return formatReadable(size, system).replace(' ', '\u00a0');
 }
 
 /** What is said of a candidate in a word or two. */

@@ -5,7 +5,7 @@ import { candidatesOf, sizeName } from '../../../diagrams/candidates/geometry.ts
 
 /** A pin by its name, in the unit that it is sold in. */
 function pinName({ diameter, length }: Pin, system: System): string {
-  return `${sizeName(diameter, system)} × ${sizeName(length, system)} ${system}`;
+  return `${sizeName(diameter, system)} × ${sizeName(length, system)}\u00a0${system}`;
 }
 
 /** Which pin was taken, by which rule, and how many others would do. */
