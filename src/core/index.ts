@@ -26,7 +26,7 @@ export type { Expression } from './working/expression.ts';
 export type { WorkingStep } from './working/types.ts';
 export { type Ingredient, ingredients } from './working/ancestry.ts';
 export type { Sentence } from './working/sentence.ts';
-export { plainText } from './working/plainText.ts';
+export { plainText, spokenText } from './working/plainText.ts';
 export { stepMathML, toMathML } from './working/mathml.ts';
 export { type Source, type SourceId, type Standing, sources } from './working/sources.ts';
 export { type BenchSetup, type MemberSetup, type Stop, drill, soundSetup } from './trial/drill.ts';

@@ -32,7 +32,9 @@ export function showToClass(panel: HTMLElement, open: HTMLElement): void {
   const show = () => {
     const name = chosen && (chosen.labels?.[0]?.textContent.trim() || chosen.ariaLabel);
     const value = chosen?.getAttribute('aria-valuetext') ?? chosen?.value;
-    bar.textContent = name ? `${name}: ${value}  ·  ◀ ▶ change, ▲ ▼ choose another` : '';
+    bar.textContent = name
+      ? `${name}: ${value}  ·  keys left and right change it, up and down choose another`
+      : '';
     bar.hidden = !name;
   };
 

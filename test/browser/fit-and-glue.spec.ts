@@ -128,7 +128,7 @@ test.describe('without JavaScript', () => {
     await page.goto(GLUE);
     const drawing = page.getByRole('img', { name: 'Room for glue in a hole' });
     await expect(drawing).toBeVisible();
-    await expect(drawing.locator('desc')).toContainText('2.3 mm');
+    await expect(drawing.locator('desc')).toContainText('2.3 millimeters');
     await expect(row(page, 'Joint stays open by')).toHaveText(/3\/32 in.*2\.3 mm/);
   });
 });

@@ -67,7 +67,7 @@ test.describe('my tools', () => {
     await page.keyboard.press('ArrowRight');
     await expect(page.getByText(/off the middle, toward/)).toBeVisible();
     await expect(page.getByRole('img', { name: /turn-over test/ }).first()).toHaveAccessibleName(
-      /1\/32 in off the middle: toward/,
+      /1\/32 inch off the middle: toward/,
     );
   });
 

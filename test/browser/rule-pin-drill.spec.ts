@@ -60,7 +60,7 @@ test('make the side thinner until another pin is taken, and read why the others 
   await page.getByRole('button', { name: 'Less: Thickness of A' }).click();
   await expect(says).toContainText('Taken: the pin of 5/16 ×', shown);
   await expect(
-    page.getByRole('img', { name: /5\/16 in across, .* of wood on either side: taken/ }),
+    page.getByRole('img', { name: /5\/16 inch across, .* of wood on either side: taken/ }),
   ).toBeVisible();
   await page.getByRole('radio', { name: 'a third to a half', exact: true }).check();
   await expect(says).toContainText('A third to a half of a board 11/16 in thick', shown);
@@ -85,7 +85,7 @@ test('let the collar slip by keyboard until the point is through, with a hand be
   await expect(says).toContainText('Here it is a hand', shown);
   await expect(page.getByText('Take the hand away, however much wood is left.')).toBeVisible();
   await expect(
-    page.getByRole('img', { name: /through the far face by 3\/32 in, in the hand/ }),
+    page.getByRole('img', { name: /through the far face by 3\/32 inch, in the hand/ }),
   ).toBeVisible();
   await page.getByRole('button', { name: 'Set the stop for this board' }).click();
   await expect(says).toContainText('The point stops 1/32 in short of the far face.', shown);

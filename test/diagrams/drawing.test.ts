@@ -26,7 +26,7 @@ describe.each(['Section', 'Layout', 'Stop'] as const)('%s on the server', (name)
     expect(html).toContain('role="img"');
     const [, ids] = /aria-labelledby="([^"]+)"/.exec(html)!;
     for (const id of ids!.split(' ')) expect(html).toContain(`id="${id}"`);
-    expect(/<desc[^>]*>([^<]+)<\/desc>/.exec(html)![1]).toMatch(/\d in\b/);
+    expect(/<desc[^>]*>([^<]+)<\/desc>/.exec(html)![1]).toMatch(/\d inch/);
   });
 
   test('has no style attribute, which the content security policy would block', () => {

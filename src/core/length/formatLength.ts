@@ -107,5 +107,5 @@ export function formatWorking(length: Mm, unit: 'in' | 'mm'): string {
 export function spokenLength(length: Mm, unit: 'in' | 'mm'): string {
   const number = formatReadable(length, unit).replace('≈', 'about ');
   if (unit === 'mm') return `${number} millimeter${number === '1' ? '' : 's'}`;
-  return `${number} inch${Math.abs(length) <= 25.4 + 1e-6 ? '' : 'es'}`;
+  return `${number} inch${number !== '0' && Math.abs(length) <= 25.4 + 1e-6 ? '' : 'es'}`;
 }

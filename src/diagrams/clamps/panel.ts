@@ -5,7 +5,14 @@ import type { Hatch, Sheet, Stroke } from '../drafting/ink.ts';
 import { type Label, textWidth } from '../drafting/label.ts';
 import { closed } from '../drafting/path.ts';
 import type { Point } from '../drafting/point.ts';
-import { type Reading, type Unit, reading, shownReading, words } from '../drafting/reading.ts';
+import {
+  type Reading,
+  type Unit,
+  reading,
+  shownReading,
+  spoken,
+  words,
+} from '../drafting/reading.ts';
 
 /** Two boards in the clamps, from above. */
 export interface ClampedPanel {
@@ -289,13 +296,11 @@ export function arrangePanel(panel: ClampedPanel, width: number, unit: Unit | 'b
 /** The drawing in sentences. */
 export function describePanel(panel: ClampedPanel, unit: Unit): string {
   const { boardWidth, caul, found, count, spread } = panel;
-  return reading((length) => {
-    const say = (value: number) => `${length(value)} ${unit}`;
-    const over = caul > 0 ? `a caul of ${say(caul)} and ` : '';
-    const bare =
-      spread.gap > 0
-        ? ` Between two of them ${say(spread.gap)} of the glue line is bare.`
-        : ' Their reaches meet, so that none of the glue line is bare.';
-    return `${count} clamp${count === 1 ? '' : 's'} on a panel ${say(panel.length)} long, ${say(spread.spacing)} apart and ${say(spread.fromEnd)} from the ends, in turn above and below. The pressure spreads at 45° through ${over}${say(boardWidth)} of board, so each presses ${say(found.reach)} of the glue line.${bare} Wider boards and deeper cauls reach farther.`;
-  })[unit];
+  const say = spoken(unit);
+  const over = caul > 0 ? `a caul of ${say(caul)} and ` : '';
+  const bare =
+    spread.gap > 0
+      ? ` Between two of them ${say(spread.gap)} of the glue line is bare.`
+      : ' Their reaches meet, so that none of the glue line is bare.';
+  return `${count} clamp${count === 1 ? '' : 's'} on a panel ${say(panel.length)} long, ${say(spread.spacing)} apart and ${say(spread.fromEnd)} from the ends, in turn above and below. The pressure spreads at 45° through ${over}${say(boardWidth)} of board, so each presses ${say(found.reach)} of the glue line.${bare} Wider boards and deeper cauls reach farther.`;
 }

@@ -1,4 +1,4 @@
-import { formatReadable } from '../../core/length/formatLength.ts';
+import { formatReadable, spokenLength } from '../../core/length/formatLength.ts';
 import type { Mm } from '../../core/length/mm.ts';
 
 /** What the reader sees lengths in. */
@@ -24,6 +24,14 @@ export function reading(write: (length: (mm: number) => string) => string): Read
         .replace(' ', '\u00a0'),
     );
   return { in: inUnit('in'), mm: inUnit('mm') };
+}
+
+/**
+ * Writes lengths as a description says them, the unit in words: '31/64 in in B' is hard to follow.
+ * @example spoken('in')(pin.diameter) // '3/8 inch'
+ */
+export function spoken(unit: Unit): (length: number) => string {
+  return (length) => spokenLength(length as Mm, unit);
 }
 
 /** A description in the unit that is shown, or in both, one after the other. */

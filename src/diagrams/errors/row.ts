@@ -5,7 +5,7 @@ import type { Sheet, Stroke } from '../drafting/ink.ts';
 import { type Label, textWidth } from '../drafting/label.ts';
 import { circle, open } from '../drafting/path.ts';
 import type { Point } from '../drafting/point.ts';
-import { type Unit, reading, shownReading, words } from '../drafting/reading.ts';
+import { type Unit, reading, shownReading, spoken, words } from '../drafting/reading.ts';
 import { magnify } from './magnify.ts';
 
 const LEAST_CELL = 56;
@@ -155,10 +155,7 @@ function drawLegend(y: number, width: number, strokes: Stroke[], labels: Label[]
 /** The row in sentences. */
 export function describeRow({ row, spacing }: ShownRow, unit: Unit): string {
   const count = row.pins.length;
-  const apart =
-    count === 1
-      ? ''
-      : `, ${reading((length) => length(spacing))[unit]} ${unit} from one to the next`;
+  const apart = count === 1 ? '' : `, ${spoken(unit)(spacing)} from one to the next`;
   const each = row.pins
     .map(({ goesIn }, j) => `${j + 1} ${goesIn ? 'inside' : 'outside'}`)
     .join(', ');

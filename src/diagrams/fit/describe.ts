@@ -16,5 +16,7 @@ export function describeFit(hole: Mm, pin: Mm, fit: Fit, unit: Unit): string {
     fit.verdict === 'ease the pin'
       ? `The pin is the larger, by ${bothUnits(-fit.clearance, unit)}.`
       : `Clearance ${clearance}, a glue line of ${bothUnits(fit.glueLine, unit)} on each side.`;
-  return `Hole ${diameterText(hole, unit)}, pin ${diameterText(pin, unit)}. ${line} Verdict: ${fit.verdict}. A thinner pin moves the mark to the right, from tight through starved and good to thick.`;
+  const say = (diameter: Mm) =>
+    `${formatWorking(diameter, unit)} ${unit === 'in' ? 'inch' : 'millimeters'}`;
+  return `Hole ${say(hole)}, pin ${say(pin)}. ${line} Verdict: ${fit.verdict}. A thinner pin moves the mark to the right, from tight through starved and good to thick.`;
 }

@@ -6,7 +6,7 @@ import type { Label } from '../drafting/label.ts';
 import { closed, open } from '../drafting/path.ts';
 import type { Point } from '../drafting/point.ts';
 import { type Reading, type Unit, shownReading, words } from '../drafting/reading.ts';
-import { fine } from './fine.ts';
+import { fine, spokenFine } from './fine.ts';
 
 /** A season that the calculator could work out. */
 export type Season = Extract<HoleAndPin, { ok: true }>;
@@ -250,11 +250,12 @@ export function arrangeHoles(
 
 /** Holes and pins in sentences. */
 export function describeHoles(all: readonly Magnified[], unit: Unit): string {
+  const say = (length: number) => spokenFine(length, unit);
   const one = ({ letter, surface, season }: Magnified) => {
     const { hole, pin, clearance } = season;
     const widths = (list: Season['hole']) =>
-      list.map(({ width, direction }) => `${fine(width)[unit]} ${direction}`).join(' and ');
-    return `The hole in ${letter}'s ${surface} is ${widths(hole)}, its pin ${widths(pin)}: clearance from ${fine(clearance.least)[unit]} to ${fine(clearance.greatest)[unit]} ${unit}, as the pin is turned.`;
+      list.map(({ width, direction }) => `${say(width)} ${direction}`).join(' and ');
+    return `The hole in ${letter}'s ${surface} is ${widths(hole)}, its pin ${widths(pin)}: clearance from ${say(clearance.least)} to ${say(clearance.greatest)}, as the pin is turned.`;
   };
   return `${all.map(one).join(' ')} In a damper season a hole in an end swells with its pin, but a hole in a face keeps its width along the grain while the pin swells in it.`;
 }

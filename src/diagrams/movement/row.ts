@@ -6,8 +6,15 @@ import { type Label, textWidth } from '../drafting/label.ts';
 import { breakLine } from '../drafting/breakLine.ts';
 import { closed, open } from '../drafting/path.ts';
 import type { Point } from '../drafting/point.ts';
-import { type Reading, type Unit, reading, shownReading, words } from '../drafting/reading.ts';
-import { fine } from '../moisture/fine.ts';
+import {
+  type Reading,
+  type Unit,
+  reading,
+  shownReading,
+  spoken,
+  words,
+} from '../drafting/reading.ts';
+import { fine, spokenFine } from '../moisture/fine.ts';
 
 /** A row of pins across a board's grain, over a year. */
 export interface RowOfPins {
@@ -284,11 +291,11 @@ export function arrangeRow(row: RowOfPins, width: number, unit: Unit | 'both'): 
 
 /** The drawing in a sentence or two. */
 export function describeRow({ joint, span, movement }: RowOfPins, unit: Unit): string {
-  const say = (length: number) => `${fine(length)[unit]} ${unit}`;
-  const size = reading((length) => length(span))[unit];
+  const say = (length: number) => spokenFine(length, unit);
+  const size = spoken(unit)(span);
   const what =
     joint === 'rail'
-      ? `A rail is pinned to a stile over ${size} ${unit} of its width. The stile keeps its length; the wood of the rail between the outer pins moves ${say(movement.change)} over the year.`
-      : `A shelf is pinned to a side over ${size} ${unit} of its width. Both boards swell the same way; one moves ${say(movement.change)} more than the other.`;
+      ? `A rail is pinned to a stile over ${size} of its width. The stile keeps its length; the wood of the rail between the outer pins moves ${say(movement.change)} over the year.`
+      : `A shelf is pinned to a side over ${size} of its width. Both boards swell the same way; one moves ${say(movement.change)} more than the other.`;
   return `${what} The outer pins have ${say(movement.play)} of play. The change grows with the span, the play does not.`;
 }

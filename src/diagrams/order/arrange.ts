@@ -2,7 +2,7 @@ import type { Run, Setting } from '../../core/piece/drillingOrder.ts';
 import type { Sheet, Stroke } from '../drafting/ink.ts';
 import { type Label, textWidth } from '../drafting/label.ts';
 import { circle, closed, open } from '../drafting/path.ts';
-import { type Unit, reading, shownReading, words } from '../drafting/reading.ts';
+import { type Unit, reading, shownReading, spoken, words } from '../drafting/reading.ts';
 
 /** An order of drilling as it is drawn: what is set before each run, and what lies half done. */
 export interface ShownOrder {
@@ -318,14 +318,13 @@ export function arrangeOrder(order: ShownOrder, width: number, unit: Unit | 'bot
 
 /** The order in sentences. */
 export function describeOrder({ runs, settings, halfDone, done }: ShownOrder, unit: Unit): string {
+  const say = spoken(unit);
   const steps = runs.slice(0, done).map(({ board, holes, bit, stop }, i) => {
     const setting = settings[i]!;
-    const set = reading((length) =>
-      [
-        ...(setting.bit ? [`bit ${length(bit)} ${unit}`] : []),
-        ...(setting.collar ? [`stop ${length(stop)} ${unit}`] : []),
-      ].join(', '),
-    )[unit];
+    const set = [
+      ...(setting.bit ? [`bit ${say(bit)}`] : []),
+      ...(setting.collar ? [`stop ${say(stop)}`] : []),
+    ].join(', ');
     const half = halfDone[i]!.length > 0 ? `; half done: ${halfDone[i]!.join(', ')}` : '';
     return `${i + 1}, ${board}: ${holes} ${holes === 1 ? 'hole' : 'holes'}${set === '' ? '' : `, set anew: ${set}`}${half}.`;
   });

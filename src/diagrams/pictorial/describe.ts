@@ -1,5 +1,5 @@
 import type { JointKind, JointPlan } from '../../core/joint/types.ts';
-import { type Unit, reading } from '../drafting/reading.ts';
+import { type Unit, spoken } from '../drafting/reading.ts';
 
 const BOARDS: Record<JointKind, string> = {
   edge: 'The edge of board A faces the edge of board B; both lie flat.',
@@ -20,17 +20,14 @@ export function titleOfPictorial(plan: JointPlan): string {
  * @param apart from 0, pushed home, to 1, pulled off the pins
  */
 export function describePictorial(plan: JointPlan, apart: number, unit: Unit): string {
-  const say = (write: (length: (mm: number) => string) => string) =>
-    reading((length) => write((mm) => `${length(mm)} ${unit}`))[unit];
+  const length = spoken(unit);
   const { pin, positions } = plan;
   const head = `Isometric view of the ${plan.kind} joint. ${BOARDS[plan.kind]}`;
   if (pin === null || positions.length === 0) return `${head} No pin fits, so no hole is drawn.`;
   const several = positions.length > 1 || plan.kind === 'leg';
   const count = positions.length === 1 ? 'One pin' : `${positions.length} pins`;
   const each = plan.kind === 'leg' ? ' for each apron' : '';
-  const pins = say(
-    (length) => `${count}${each}, ${length(pin.diameter)} across and ${length(pin.length)} long,`,
-  );
+  const pins = `${count}${each}, ${length(pin.diameter)} across and ${length(pin.length)} long,`;
   const where =
     apart === 0
       ? several
@@ -43,9 +40,6 @@ export function describePictorial(plan: JointPlan, apart: number, unit: Unit): s
         : several
           ? 'are on their way into their holes.'
           : 'is on its way into its holes.';
-  const depth = say(
-    (length) =>
-      `The holes in A are ${length(plan.a.holeDepth)} deep, those in B ${length(plan.b.holeDepth)}.`,
-  );
+  const depth = `The holes in A are ${length(plan.a.holeDepth)} deep, those in B ${length(plan.b.holeDepth)}.`;
   return `${head} ${pins} ${where} ${depth}`;
 }

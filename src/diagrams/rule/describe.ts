@@ -12,6 +12,13 @@ export function onTheRule(length: Mm, division: RuleDivision): string {
     : formatLength(length, { unit: 'mm', step: division.step });
 }
 
+/** The same with its unit in words. */
+function spokenOnTheRule(length: Mm, division: RuleDivision): string {
+  const unit = division.unit === 'in' ? 'inch' : 'millimeter';
+  const one = length <= (division.unit === 'in' ? 25.4 : 1) + 1e-6;
+  return `${onTheRule(length, division)} ${unit}${one ? '' : division.unit === 'in' ? 'es' : 's'}`;
+}
+
 /** What the finest marks of a rule are. */
 export function divisionText(division: RuleDivision): string {
   return division.unit === 'in'
@@ -45,7 +52,7 @@ function wayText(reading: RuleReading, division: RuleDivision): string {
 export function describeRule(rule: MarkedRule, tells: boolean): string {
   const { division, line } = rule;
   const reading = buildUp(line, division);
-  const reads = tells ? ` It reads ${onTheRule(reading.length, division)} ${division.unit}.` : '';
+  const reads = tells ? ` It reads ${spokenOnTheRule(reading.length, division)}.` : '';
   const kind = divisionText(division);
   return `${kind[0]!.toUpperCase()}${kind.slice(1)}. ${wayText(reading, division)}${reads}`;
 }
@@ -63,5 +70,5 @@ export function describeMeasuring(measuring: Measuring): string {
   const places = placesOf(measuring);
   const off = onTheRule(mm(Math.abs(places.start)), division);
   const rule = { division, from: places.steel, to: places.line, line: places.line };
-  return `${describeRule(rule, true)} ${STARTS[start](off)} It is ${onTheRule(length, division)} ${division.unit} long. A longer board ends farther along the rule.`;
+  return `${describeRule(rule, true)} ${STARTS[start](off)} It is ${spokenOnTheRule(length, division)} long. A longer board ends farther along the rule.`;
 }

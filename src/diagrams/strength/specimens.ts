@@ -5,7 +5,14 @@ import { type Label, textWidth } from '../drafting/label.ts';
 import { breakLine } from '../drafting/breakLine.ts';
 import { closed, open } from '../drafting/path.ts';
 import type { Point } from '../drafting/point.ts';
-import { type Reading, type Unit, reading, shownReading, words } from '../drafting/reading.ts';
+import {
+  type Reading,
+  type Unit,
+  reading,
+  shownReading,
+  spoken,
+  words,
+} from '../drafting/reading.ts';
 
 /** A pin in the wood that holds it. */
 export interface PinSpecimen {
@@ -315,14 +322,13 @@ export function describeSpecimens(
   compared: readonly Compared[],
   unit: Unit,
 ): string {
-  const one = (name: string, specimen: Specimen) =>
-    reading((length) => {
-      const say = (value: number) => `${length(value)} ${unit}`;
-      const pin = `${specimen.grooved ? 'a grooved' : 'a plain'} pin ${say(specimen.diameter)} thick, ${say(specimen.depth)} in the wood`;
-      return specimen.kind === 'frame'
-        ? `${name}: two of ${pin}, ${say(specimen.spacing)} apart, the lower ${say(specimen.edgeDistance)} from the rail's edge.`
-        : `${name}: ${pin}${specimen.grain === 'none' ? '' : `, in ${specimen.grain} grain`}.`;
-    })[unit];
+  const say = spoken(unit);
+  const one = (name: string, specimen: Specimen) => {
+    const pin = `${specimen.grooved ? 'a grooved' : 'a plain'} pin ${say(specimen.diameter)} thick, ${say(specimen.depth)} in the wood`;
+    return specimen.kind === 'frame'
+      ? `${name}: two of ${pin}, ${say(specimen.spacing)} apart, the lower ${say(specimen.edgeDistance)} from the rail's edge.`
+      : `${name}: ${pin}${specimen.grain === 'none' ? '' : `, in ${specimen.grain} grain`}.`;
+  };
   const outcome = compared
     .map(({ name, ratio }) => `${name}: the second is ${ratio.toFixed(2)} times the first.`)
     .join(' ');

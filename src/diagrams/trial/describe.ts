@@ -2,7 +2,7 @@ import { mm } from '../../core/length/mm.ts';
 import type { JointPlan } from '../../core/joint/types.ts';
 import type { DryFit } from '../../core/trial/dryFit.ts';
 import type { Trial } from '../../core/trial/trial.ts';
-import { plainText } from '../../core/working/plainText.ts';
+import { spokenText } from '../../core/working/plainText.ts';
 import { say } from '../../core/working/sentence.ts';
 import type { Unit } from '../drafting/reading.ts';
 import { faultSays, verdictOf } from './says.ts';
@@ -30,7 +30,7 @@ export function describeTrial(
     say`The hole in A is ${a.depth} deep and the hole in B ${b.depth}.`,
     ...here.map((fault) => faultSays(fault, outcome)),
   ]
-    .map((sentence) => plainText(sentence, unit))
+    .map((sentence) => spokenText(sentence, unit))
     .join(' ');
 }
 
@@ -56,8 +56,10 @@ export function describeRow(trial: Trial, outcome: DryFit, seated: Seated, unit:
         : [
             say`Pressed in the middle, they stand open by ${mm(opening.start)} at the start of the joint and ${mm(opening.end)} at its end${outcome.opening.rocks ? ', and rock over the pin in the middle' : ''}.`,
           ]),
-    say`A’s face settles ${mm(Math.abs(start))} off at the start of the joint and ${mm(Math.abs(end))} at its end.`,
+    Math.max(Math.abs(start), Math.abs(end)) <= 1e-6
+      ? ['The faces settle flush.']
+      : say`A’s face settles ${mm(Math.abs(start))} off at the start of the joint and ${mm(Math.abs(end))} at its end.`,
   ]
-    .map((sentence) => plainText(sentence, unit))
+    .map((sentence) => spokenText(sentence, unit))
     .join(' ');
 }

@@ -29,7 +29,7 @@ export function faultSays(fault: Fault, outcome: DryFit): Sentence {
     case 'short-end-room':
       return say`Too little room past the ends of ${at}, by ${size}: glue and chips have nowhere to go.`;
     case 'long-end-room':
-      return say`${size} more room than planned past the ends of ${at}: a pin can slide in too far on one side and hold too little on the other.`;
+      return say`There is ${size} more room than planned past the ends of ${at}: a pin can slide in too far on one side and hold too little on the other.`;
     case 'tight':
       return say`The pin is ${size} thicker than its hole in board ${board}: it binds at the mouth.`;
     case 'loose':

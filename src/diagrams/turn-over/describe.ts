@@ -1,5 +1,5 @@
-import { type Mm, formatReadable } from '../../core/index.ts';
-import type { Unit } from '../drafting/reading.ts';
+import type { Mm } from '../../core/index.ts';
+import { type Unit, spoken } from '../drafting/reading.ts';
 
 /** Which way an offset lies, in words. @param offset mm, away from the reference face positive */
 export function wayOf(offset: Mm): string {
@@ -17,8 +17,6 @@ export function describeTurnOver(apart: Mm | null, offset: Mm | null, unit: Unit
     return `${start} Hole 1 lies below the middle line and hole 2 as far above it: half the distance between them is how far the guide is off.`;
   }
   if (offset === 0) return `${start} Both lie on the middle line: the guide is not off.`;
-  const [distance, half] = [apart, Math.abs(offset) as Mm].map(
-    (length) => `${formatReadable(length, unit)} ${unit}`,
-  );
+  const [distance, half] = [apart, Math.abs(offset)].map(spoken(unit));
   return `${start} They lie ${distance} apart, so each is ${half} off the middle: ${wayOf(offset)}.`;
 }

@@ -76,6 +76,7 @@ describe('lengths for reading', () => {
   it('speaks a length in words', () => {
     expect(spokenLength(inches(1 / 2), 'in')).toBe('1/2 inch');
     expect(spokenLength(inches(1.5), 'in')).toBe('1 1/2 inches');
+    expect(spokenLength(mm(0), 'in')).toBe('0 inches');
     expect(spokenLength(mm(1), 'mm')).toBe('1 millimeter');
     expect(spokenLength(mm(12.21), 'mm')).toBe('about 12.2 millimeters');
   });

@@ -81,7 +81,7 @@ describe('the drawing', () => {
 
   it('says where the point ends', () => {
     const says = (more: Partial<Drilled>) => describeBehind(behindShapes(drilled(more)), 'mm');
-    expect(says({})).toContain("The bit's point ends ≈3.5 mm short of the far face.");
+    expect(says({})).toContain("The bit's point ends about 3.5 millimeters short of the far face.");
     expect(says({ slip: mm(8), behind: 'hand' })).toContain('in the hand');
     const { body } = render(BehindDrawing, { props: { drilled: drilled(), unit: 'both' } });
     expect(body).toContain('role="img"');

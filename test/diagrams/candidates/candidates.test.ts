@@ -63,8 +63,8 @@ test.each(KINDS)('%s: words stay apart and on the sheet', (kind) => {
 
 test('says in words what became of each pin, so that nothing hangs on the drawing', () => {
   const says = describeCandidates(candidatesOf(planAt(inches(3 / 4))), 'in');
-  expect(says).toContain('3/8 in across, 3/16 in of wood on either side: taken');
-  expect(says).toContain('1/2 in across, 1/8 in of wood on either side: too thick');
+  expect(says).toContain('A pin 3/8 inch across, 3/16 inch of wood on either side: taken');
+  expect(says).toContain('A pin 1/2 inch across, 1/8 inch of wood on either side: too thick');
   const { body } = render(Candidates, { props: { plan: planAt(19), unit: 'both', width: 320 } });
   expect(body).toContain('role="img"');
   expect(body).not.toMatch(/\sstyle=/);

@@ -100,7 +100,7 @@ describe('the glue line under its clamps', () => {
 
   test('is told in sentences with its numbers', () => {
     const text = describePanel(panel(inches(24), inches(4.625), inches(3 / 4), 2), 'in');
-    expect(text).toContain('each presses 10\u00a03/4 in');
-    expect(text).toContain('1\u00a01/4 in of the glue line is bare');
+    expect(text).toContain('each presses 10 3/4 inches of');
+    expect(text).toContain('1 1/4 inches of the glue line is bare');
   });
 });

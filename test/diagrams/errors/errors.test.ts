@@ -97,7 +97,9 @@ describe('the row of targets', () => {
       expect(describeRow({ row: binding, spacing }, 'mm')).toContain(words);
     }
     expect(outside.length).toBeGreaterThan(0);
-    expect(describeRow({ row: binding, spacing }, 'mm')).toContain('79 mm from one to the next');
+    expect(describeRow({ row: binding, spacing }, 'mm')).toContain(
+      '79 millimeters from one to the next',
+    );
   });
 });
 

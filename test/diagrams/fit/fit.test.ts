@@ -148,7 +148,7 @@ describe('in words', () => {
   it('says the values, the verdict and the trend, on an image with a name', () => {
     const found = fit({ hole: mm(9.525), pin: mm(9.9) });
     expect(describeFit(mm(9.525), mm(9.9), found, 'mm')).toMatch(
-      /^Hole 9.53 mm, pin 9.9 mm\. The pin is the larger, by 375.µm .* Verdict: ease the pin\. A thinner pin moves/,
+      /^Hole 9.53 millimeters, pin 9.9 millimeters\. The pin is the larger, by 375.µm .* Verdict: ease the pin\. A thinner pin moves/,
     );
     const { body } = render(FitDrawing, {
       props: { hole: mm(9.525), pin: mm(9.425), unit: 'in', width: 360 },

@@ -14,7 +14,7 @@ import {
   describeCurve,
   placeOn,
 } from '../../../src/diagrams/moisture/curve.ts';
-import { fine } from '../../../src/diagrams/moisture/fine.ts';
+import { fine, spokenFine } from '../../../src/diagrams/moisture/fine.ts';
 import {
   type Magnified,
   type Season,
@@ -132,7 +132,7 @@ describe('hole and pin, magnified', () => {
 
   test('is told in sentences with its numbers', () => {
     const text = describeHoles(pair(12), 'mm');
-    expect(text).toContain(fine(season('face', 'flat', 12).clearance.least).mm);
+    expect(text).toContain(spokenFine(season('face', 'flat', 12).clearance.least, 'mm'));
     expect(text).toContain('along the grain');
   });
 });
@@ -146,4 +146,5 @@ test('temperatures turn into each other', () => {
 test('a small length has a true minus, and none where it rounds to nothing', () => {
   expect(fine(-0.0381)).toEqual({ in: '−0.002', mm: '−0.04' });
   expect(fine(-0.0001)).toEqual({ in: '0.000', mm: '0.00' });
+  expect(spokenFine(-0.0381, 'in')).toBe('minus 0.002 inch');
 });

@@ -67,8 +67,8 @@ describe('a row of pins over a year', () => {
 
   test('is told in sentences with its numbers', () => {
     const text = describeRow(row('rail', inches(4)), 'in');
-    expect(text).toContain('over 4 in of its width');
-    expect(text).toContain('0.089 in');
-    expect(text).toContain('0.008 in of play');
+    expect(text).toContain('over 4 inches of its width');
+    expect(text).toContain('0.089 inch');
+    expect(text).toContain('0.008 inch of play');
   });
 });

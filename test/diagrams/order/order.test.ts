@@ -65,7 +65,7 @@ describe('the order of drilling, drawn', () => {
 
   test('says what is set anew, and what waits', () => {
     const text = describeOrder(shown('joint by joint'), 'in');
-    expect(text).toMatch(/1, Side 1: \d holes, set anew: bit 3\/8 in, stop /);
+    expect(text).toMatch(/1, Side 1: \d holes, set anew: bit 3\/8 inch, stop /);
     expect(text).toContain('half done: Top.');
     expect(text).toMatch(/4, Top: \d holes, set anew: stop /);
   });

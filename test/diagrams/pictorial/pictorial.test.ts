@@ -275,6 +275,6 @@ describe('the drawing', () => {
     expect(text).toContain('second apron, A2');
     expect(text).toContain('for each apron');
     expect(text).toMatch(/stand between the boards/);
-    expect(describePictorial(plan, 0, 'mm')).toMatch(/hidden in their holes.* mm deep/);
+    expect(describePictorial(plan, 0, 'mm')).toMatch(/hidden in their holes.* millimeters deep/);
   });
 });

@@ -132,7 +132,7 @@ describe('in words', () => {
 
   it('tells the reading in a lesson', () => {
     const { body } = render(RuleDrawing, { props: { rule, width: 320, tells: true } });
-    expect(body).toContain('It reads 2 23/32 in.');
+    expect(body).toContain('It reads 2 23/32 inches.');
   });
 
   it('reads between marks', () => {
@@ -177,7 +177,7 @@ describe('a board on a rule', () => {
 
   it('says in words where the board starts and what the rule shows', () => {
     expect(describeMeasuring(lay('worn', inches(1 / 2)))).toContain(
-      "It reads 17/32 in. The rule's end is worn: it begins at 1/32, and the board starts there. It is 1/2 in long.",
+      "It reads 17/32 inch. The rule's end is worn: it begins at 1/32, and the board starts there. It is 1/2 inch long.",
     );
   });
 });

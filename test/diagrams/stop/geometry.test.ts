@@ -91,7 +91,7 @@ describe('a collar that is not set as planned', () => {
   test('the description says how far off the hole is, and whether there is one', () => {
     const says = (collar: Mm) => describeStop(plan, 'b', 'in', { b: collar });
     expect(says(WRONG['without the bushing'])).toMatch(
-      /1 in too shallow: the bit never leaves the guide/,
+      /1 inch too shallow: the bit never leaves the guide/,
     );
     expect(says(plan.a.stop)).toMatch(/too deep.*comes through by/);
     expect(describeStop(plan, 'b', 'in')).not.toMatch(/too (?:deep|shallow)/);

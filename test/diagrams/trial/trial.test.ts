@@ -153,7 +153,9 @@ describe('the row of pins', () => {
       expect(span(xs(section.bodies[1]!.outline))[0]).toBeCloseTo(seat.opening, 9);
     });
     const says = describeRow(trial, outcome, seated, 'mm');
-    expect(says).toContain('they stand open by 0 mm at the start of the joint and ≈4.');
+    expect(says).toContain(
+      'they stand open by 0 millimeters at the start of the joint and about 4.',
+    );
     const shown = arrangeTrialRow(row, 640, 'mm').labels.map(({ text }) => text.mm);
     expect(shown.filter((text) => text.startsWith('open'))).toEqual([
       'open 0',

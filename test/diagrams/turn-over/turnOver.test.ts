@@ -40,8 +40,10 @@ describe('the drawing of a turn-over test', () => {
   });
 
   it('says in words what it shows', () => {
-    expect(describeTurnOver(apart, away, 'in')).toContain('1/32 in off the middle: away from');
-    expect(describeTurnOver(apart, toward, 'mm')).toContain('≈0.8 mm off the middle: toward');
+    expect(describeTurnOver(apart, away, 'in')).toContain('1/32 inch off the middle: away from');
+    expect(describeTurnOver(apart, toward, 'mm')).toContain(
+      'about 0.8 millimeters off the middle: toward',
+    );
     expect(describeTurnOver(mm(0), mm(0), 'in')).toContain('not off');
     expect(describeTurnOver(null, null, 'in')).toContain('half the distance');
   });
