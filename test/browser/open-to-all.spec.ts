@@ -125,6 +125,13 @@ for (const path of KINDS) {
         const background = getComputedStyle(document.documentElement).backgroundColor;
         const name = (element: Element) => element.outerHTML.slice(0, 120);
         const texts = [...document.querySelectorAll('main svg text')].filter(seen);
+        // Words get a ground of the page's color there, unless they were taken care of.
+        const sunk = [...document.querySelectorAll('main :is(button, label, a, p, td, th)')].filter(
+          (element) => {
+            const { color, forcedColorAdjust } = getComputedStyle(element);
+            return seen(element) && color === background && forcedColorAdjust !== 'none';
+          },
+        );
         const drawings = [...document.querySelectorAll('main svg')].filter(seen);
         const inked = (drawing: Element) =>
           [...drawing.querySelectorAll('path, line, rect, circle')].some((shape) => {
@@ -143,6 +150,7 @@ for (const path of KINDS) {
         });
         return {
           unseen: [
+            ...sunk,
             ...texts.filter((text) => getComputedStyle(text).fill === background),
             ...drawings.filter((drawing) => !inked(drawing)),
           ].map(name),
