@@ -1,4 +1,3 @@
-import Fraction from 'fraction.js';
 import type { Mm } from './mm.ts';
 
 /** How a length is written: inches as fractions, or millimetres in steps. */
@@ -6,23 +5,21 @@ export type LengthFormat =
   | { readonly unit: 'in'; readonly denominator: 16 | 32 | 64 }
   | { readonly unit: 'mm'; readonly step: 0.1 | 0.5 | 1 };
 
-const MM_PER_INCH = new Fraction('25.4');
-
-/** A length as an exact fraction, freed of binary noise: 19.049999999999997 is 19.05. */
-function exact(length: number): Fraction {
+/** Whole billionths of a millimetre, freed of binary noise: 19.049999999999997 is 19.05. */
+function exact(length: number): bigint {
   if (!Number.isFinite(length)) {
     throw new TypeError(`formatLength: mm must be a finite number, got ${length}`);
   }
-  return new Fraction(length.toFixed(9));
+  return BigInt(length.toFixed(9).replace('.', ''));
 }
 
-/** Nearest whole number; a tie goes to the even one. */
-function nearest(value: Fraction): bigint {
-  const floor = value.floor();
-  const rest = value.sub(floor).compare('1/2');
-  const below = BigInt(floor.valueOf());
-  if (rest !== 0) return rest < 0 ? below : below + 1n;
-  return below % 2n === 0n ? below : below + 1n;
+/** The whole number nearest to a quotient; a tie goes to the even one. Both are exact. */
+function nearest(over: bigint, under: bigint): bigint {
+  const size = over < 0n ? -over : over;
+  const below = size / under;
+  const rest = 2n * (size % under);
+  const whole = rest > under || (rest === under && below % 2n === 1n) ? below + 1n : below;
+  return over < 0n ? -whole : whole;
 }
 
 /** A count of 1/denominator inches, as a whole number and a reduced fraction. */
@@ -49,13 +46,13 @@ function inchFraction(parts: bigint, denominator: number): string {
  * @example formatLength(mm(34.925), { unit: 'mm', step: 0.1 }) // '34.9'
  */
 export function formatLength(length: Mm, format: LengthFormat): string {
-  const value = exact(length);
+  const billionths = exact(length);
   if (format.unit === 'in') {
-    const parts = nearest(value.div(MM_PER_INCH).mul(format.denominator));
+    const parts = nearest(billionths * BigInt(format.denominator), 25_400_000_000n);
     return inchFraction(parts, format.denominator);
   }
-  const step = new Fraction(String(format.step));
-  return String(new Fraction(nearest(value.div(step))).mul(step).valueOf());
+  const tenths = BigInt(format.step * 10);
+  return String(Number(nearest(billionths, tenths * 100_000_000n) * tenths) / 10);
 }
 
 /** True where writing the length this way loses something, so that it wants a '≈'. */

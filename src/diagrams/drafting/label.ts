@@ -31,13 +31,25 @@ function glyphWidth(glyph: string): number {
   return 0.54;
 }
 
+/** A drawing tries its labels in many places, and all are written in a few dozen glyphs. */
+const widths = new Map<string, number>();
+
+function ems(line: string): number {
+  let sum = 0;
+  for (const glyph of line) {
+    let width = widths.get(glyph);
+    if (width === undefined) widths.set(glyph, (width = glyphWidth(glyph)));
+    sum += width;
+  }
+  return sum;
+}
+
 export function sizeOf(kind: LabelKind): number {
   return kind === 'number' ? NUMBER_SIZE : kind === 'word' ? WORD_SIZE : LETTER_SIZE;
 }
 
 /** Room that a text takes, in px: the wider of its two units. */
 export function textWidth(text: Reading, kind: LabelKind): number {
-  const ems = (line: string) => [...line].reduce((sum, glyph) => sum + glyphWidth(glyph), 0);
   return Math.max(ems(text.in), ems(text.mm)) * sizeOf(kind);
 }
 

@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import Fraction from 'fraction.js';
 import { describe, expect, it } from 'vitest';
 import {
   formatLength,
@@ -36,6 +37,32 @@ describe('formatLength', () => {
     expect(formatLength(mm(1.5), { unit: 'mm', step: 1 })).toBe('2');
     expect(formatLength(mm(0.25), { unit: 'mm', step: 0.1 })).toBe('0.2');
     expect(formatLength(mm(0.35), { unit: 'mm', step: 0.1 })).toBe('0.4');
+  });
+
+  it('agrees with a library of exact fractions (fraction.js)', () => {
+    const digits = fc.integer({ min: -3_000_000, max: 3_000_000 });
+    fc.assert(
+      fc.property(
+        digits,
+        fc.constantFrom(16, 32, 64),
+        fc.integer({ min: 0, max: 128 }),
+        (...at) => {
+          const [thousandths, denominator, parts] = at;
+          const length = thousandths / 1000;
+          const count = new Fraction(thousandths, 1000).div('25.4').mul(denominator);
+          const written = formatLength(mm(length), { unit: 'in', denominator });
+          const read = written.split(' ').reduce((sum, part) => sum.add(part), new Fraction(0));
+          const [whole = '', over] = written.split(' ');
+          const value = over && whole.startsWith('-') ? new Fraction(whole).sub(over) : read;
+          expect(value.mul(denominator).sub(count).abs().compare('1/2')).toBeLessThanOrEqual(0);
+          // What is a whole number of divisions is written as just that.
+          const exactly = new Fraction(parts, denominator);
+          expect(formatLength(inches(exactly.valueOf()), { unit: 'in', denominator })).toBe(
+            exactly.toFraction(true),
+          );
+        },
+      ),
+    );
   });
 
   it('is never off by more than half a step', () => {

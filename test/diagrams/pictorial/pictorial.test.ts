@@ -254,7 +254,8 @@ describe('the drawing', () => {
   test('dashes what is hidden: the holes in A, and the walls of those in B', () => {
     const plan = planJoint({ ...ordinaryJoint('frame', 'in', inches(3 / 4)) });
     // Two walls, a floor and a mouth in A; B's mouth is seen.
-    const hidden = draw(plan).match(/class="hidden/g)!.length;
+    const dashed = [...draw(plan).matchAll(/class="hidden" d="([^"]*)"/g)].map(([, d]) => d);
+    const hidden = dashed.join('').match(/M/g)!.length;
     expect(hidden).toBe(plan.positions.length * (4 + 3));
   });
 
