@@ -203,6 +203,20 @@ test('keeps two joints, compares them, swaps them, and puts back what was remove
   await page.keyboard.press('Enter');
   await kept.getByRole('button', { name: 'Open Side to top' }).click();
   await expect(page.getByLabel('What the joint is called')).toHaveValue('Side to top');
+
+  // Opening one loses nothing: what lay on the bench comes back, until the new one is changed.
+  await typed(page, 'Thickness of A').fill('1');
+  await typed(page, 'Thickness of A').blur();
+  await kept.getByRole('button', { name: 'Open Side to top' }).click();
+  await expect(typed(page, 'Thickness of A')).toHaveValue('3/4 in');
+  const back = page.getByRole('button', { name: 'Back to the joint before' });
+  await expect(back).toBeFocused();
+  await page.keyboard.press('Enter');
+  await expect(typed(page, 'Thickness of A')).toHaveValue('1 in');
+  await kept.getByRole('button', { name: 'Open Side to top' }).click();
+  await typed(page, 'Thickness of A').fill('5/8');
+  await typed(page, 'Thickness of A').blur();
+  await expect(back).toHaveCount(0);
 });
 
 test('draws the joint in space, and sends it home', async ({ page }) => {
