@@ -5,7 +5,7 @@ import { type Label, labelBox, textWidth } from '../drafting/label.ts';
 import { cautionSign } from '../drafting/marks.ts';
 import { closed, open } from '../drafting/path.ts';
 import { type Point, overlap } from '../drafting/point.ts';
-import { type Reading, type Unit, reading, shownReading, words } from '../drafting/reading.ts';
+import { type Reading, type Unit, shownLength, words } from '../drafting/reading.ts';
 import type { BehindShapes } from './geometry.ts';
 
 /** What the reader has and controls. */
@@ -175,13 +175,6 @@ function drawHand(frame: Frame, farFace: number): Stroke[] {
   return [{ pen: 'phantom', d: `M${at(18, HAND)}${thumb}${fingers.join('')}${wrist}` }];
 }
 
-function show(value: number, unit: Unit | 'both'): Reading {
-  return shownReading(
-    reading((length) => length(value)),
-    unit,
-  );
-}
-
 /** An upright dimension whose number stands at its right, at a height of its own. */
 function besideDimension(
   x: number,
@@ -221,12 +214,12 @@ function besideDimension(
 function drawDepths(shapes: BehindShapes, frame: Frame, look: Look, width: number): Dimensions {
   const { y, right, axis } = frame;
   const { point, thickness, end } = shapes;
-  const half = textWidth(show(thickness, look.unit), 'number') / 2;
+  const half = textWidth(shownLength(thickness, look.unit), 'number') / 2;
   const whole = dimensionRow('y', width - 6 - half, [
     {
       from: { along: y(0), feature: right },
       to: { along: y(thickness), feature: right },
-      text: show(thickness, look.unit),
+      text: shownLength(thickness, look.unit),
       outside: 'before',
       ...(look.set.includes('thickness') && { set: true }),
     },
@@ -248,7 +241,7 @@ function drawDepths(shapes: BehindShapes, frame: Frame, look: Look, width: numbe
     right + 14,
     { from: upper, to: lower },
     textY,
-    show(Math.abs(end.woodLeft), look.unit),
+    shownLength(Math.abs(end.woodLeft), look.unit),
     through ? { caution: true } : {},
   );
   return {
@@ -267,7 +260,7 @@ function drawStop(shapes: BehindShapes, frame: Frame, look: Look): Dimensions {
     edge + 14,
     { from: { x: edge, y: y(mark) }, to: { x: axis + r, y: y(corner) } },
     Math.max((y(mark) + y(0)) / 2, y(mark) + 10),
-    show(corner - mark, look.unit),
+    shownLength(corner - mark, look.unit),
     look.set.includes('stop') ? { set: true } : {},
   );
   if (mark - collar < 0.01) return set;
@@ -275,7 +268,7 @@ function drawStop(shapes: BehindShapes, frame: Frame, look: Look): Dimensions {
     edge + 50,
     { from: { x: edge + 3, y: y(collar) }, to: { x: edge + 18, y: y(mark) } },
     (y(collar) + y(mark)) / 2 - 2,
-    show(mark - collar, look.unit),
+    shownLength(mark - collar, look.unit),
     { caution: true },
   );
   return {
@@ -320,8 +313,8 @@ export function arrangeBehind(shapes: BehindShapes, width: number, look: Look): 
   );
   const face = SHANK + COLLAR + 16 + above * scale;
   const left = 30;
-  const widestLeft = textWidth(show(Math.abs(shapes.end.woodLeft), look.unit), 'number');
-  const widestThick = textWidth(show(shapes.thickness, look.unit), 'number');
+  const widestLeft = textWidth(shownLength(Math.abs(shapes.end.woodLeft), look.unit), 'number');
+  const widestThick = textWidth(shownLength(shapes.thickness, look.unit), 'number');
   const names = 10 + textWidth(words('waste board'), 'word') + 4;
   const outside = Math.max(names, 14 + 7 + widestLeft + 10 + widestThick + 6);
   const right = Math.max(left + 98, Math.min(width - outside, left + 460));

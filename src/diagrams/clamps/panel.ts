@@ -8,7 +8,7 @@ import type { Point } from '../drafting/point.ts';
 import {
   type Reading,
   type Unit,
-  reading,
+  shownLength,
   shownReading,
   spoken,
   words,
@@ -56,13 +56,6 @@ const LONGEST = 520;
 const BAR = 9;
 const JAW = 13;
 
-function show(value: number, unit: Unit | 'both'): Reading {
-  return shownReading(
-    reading((length) => length(value)),
-    unit,
-  );
-}
-
 /** Where things lie: along the glue line from the boards' end, across it from the line, in px. */
 interface Frame {
   readonly upright: boolean;
@@ -77,7 +70,7 @@ function frameOf(panel: ClampedPanel, width: number, unit: Unit | 'both') {
   const { length, boardWidth, caul, found, spread } = panel;
   const edge = boardWidth + caul;
   const room = (...values: number[]) =>
-    Math.max(...values.map((value) => textWidth(show(value, unit), 'number')));
+    Math.max(...values.map((value) => textWidth(shownLength(value, unit), 'number')));
   const upright = width < NARROW && length > 2 * edge;
   const [before, after] = upright
     ? [52 + room(spread.spacing, spread.fromEnd), 44 + room(found.reach, caul)]
@@ -167,7 +160,7 @@ export function arrangePanel(panel: ClampedPanel, width: number, unit: Unit | 'b
   const [alongAxis, acrossAxis] = upright ? (['y', 'x'] as const) : (['x', 'y'] as const);
   const beside = upright ? ('before' as const) : ('over' as const);
   const bar = low - JAW - 6;
-  const [fromEnd, spacing] = [show(spread.fromEnd, unit), show(spread.spacing, unit)];
+  const [fromEnd, spacing] = [shownLength(spread.fromEnd, unit), shownLength(spread.spacing, unit)];
   // From the end to the first clamp is half of what follows: said where there is room for both.
   const apart = 0.75 * spread.spacing * scale;
   const wide = textWidth(fromEnd, 'number');
@@ -201,7 +194,7 @@ export function arrangePanel(panel: ClampedPanel, width: number, unit: Unit | 'b
   ];
   // Two short spans beside each other would write their numbers on top of one another.
   const [boardText, caulText] = [boardWidth, caul].map((value) =>
-    textWidth(show(value, unit), 'number'),
+    textWidth(shownLength(value, unit), 'number'),
   ) as [number, number];
   const caulInside = caul * scale >= caulText + 10;
   const roomy = upright
@@ -212,7 +205,7 @@ export function arrangePanel(panel: ClampedPanel, width: number, unit: Unit | 'b
     {
       from: { along: line, feature: end },
       to: { along: y(boardWidth), feature: end },
-      text: show(boardWidth, unit),
+      text: shownLength(boardWidth, unit),
       outside: upright ? 'over' : 'after',
       set: true,
     },
@@ -221,7 +214,7 @@ export function arrangePanel(panel: ClampedPanel, width: number, unit: Unit | 'b
           {
             from: { along: y(boardWidth), feature: end },
             to: { along: high, feature: end },
-            text: show(caul, unit),
+            text: shownLength(caul, unit),
             outside: 'after' as const,
             set: true,
           },
@@ -238,12 +231,14 @@ export function arrangePanel(panel: ClampedPanel, width: number, unit: Unit | 'b
       ? [
           dimensionRow(
             alongAxis,
-            high + JAW + (upright ? 12 + textWidth(show(found.reach, unit), 'number') / 2 : 28),
+            high +
+              JAW +
+              (upright ? 12 + textWidth(shownLength(found.reach, unit), 'number') / 2 : 28),
             [
               {
                 from: { along: x(whole[0]), feature: line },
                 to: { along: x(whole[1]), feature: line },
-                text: show(found.reach, unit),
+                text: shownLength(found.reach, unit),
                 outside: upright ? 'after' : 'over',
               },
             ],

@@ -28,6 +28,16 @@ export function boxAround(points: readonly Point[]): Box | null {
   };
 }
 
+/** The corners of an upright rectangle, from its top left, clockwise. */
+export function rectangle(left: number, right: number, top: number, bottom: number): Point[] {
+  return [
+    { x: left, y: top },
+    { x: right, y: top },
+    { x: right, y: bottom },
+    { x: left, y: bottom },
+  ];
+}
+
 /** True where two boxes share some area. */
 export function overlap(a: Box, b: Box): boolean {
   return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;

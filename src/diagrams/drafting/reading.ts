@@ -43,3 +43,11 @@ export function shownText(unit: Unit | 'both', write: (unit: Unit) => string): s
 export function shownReading(text: Reading, unit: Unit | 'both'): Reading {
   return unit === 'both' ? text : words(text[unit]);
 }
+
+/** One length as it is shown. */
+export function shownLength(length: number, unit: Unit | 'both'): Reading {
+  return shownReading(
+    reading((write) => write(length)),
+    unit,
+  );
+}

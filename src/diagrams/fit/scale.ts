@@ -3,7 +3,7 @@ import { inUnit } from '../../core/working/formatQuantity.ts';
 import type { Sheet, Stroke } from '../drafting/ink.ts';
 import type { Label } from '../drafting/label.ts';
 import { closed, open } from '../drafting/path.ts';
-import type { Point } from '../drafting/point.ts';
+import { rectangle } from '../drafting/point.ts';
 import { type Unit, words } from '../drafting/reading.ts';
 import { bothUnits } from './bothUnits.ts';
 
@@ -23,15 +23,6 @@ const BANDS: readonly {
   { verdict: 'good', from: fitBands.goodFrom, to: fitBands.goodTo },
   { verdict: 'thick', from: fitBands.goodTo, to: SHOWN.to },
 ];
-
-function rectangle(left: number, right: number, top: number, bottom: number): Point[] {
-  return [
-    { x: left, y: top },
-    { x: right, y: top },
-    { x: right, y: bottom },
-    { x: left, y: bottom },
-  ];
-}
 
 function label(x: number, y: number, text: string, more: Partial<Label> = {}): Label {
   return { x, y, anchor: 'middle', kind: 'word', text: words(text), ...more };

@@ -5,7 +5,7 @@ import type { Hatch, Pen, Sheet, Stroke } from '../drafting/ink.ts';
 import { type Label, textWidth } from '../drafting/label.ts';
 import { breakLine } from '../drafting/breakLine.ts';
 import { closed, open } from '../drafting/path.ts';
-import type { Point } from '../drafting/point.ts';
+import { rectangle } from '../drafting/point.ts';
 import {
   type Reading,
   type Unit,
@@ -55,15 +55,6 @@ export function rowShapes({ growth }: RowOfPins): RowShapes {
     dampHoles: { a: pins.map((at) => damp('a', at)), b: pins.map((at) => damp('b', at)) },
     half: { dry: half, dampA: damp('a', half), dampB: damp('b', half) },
   };
-}
-
-function rectangle(left: number, right: number, top: number, bottom: number): Point[] {
-  return [
-    { x: left, y: top },
-    { x: right, y: top },
-    { x: right, y: bottom },
-    { x: left, y: bottom },
-  ];
 }
 
 interface Bar {

@@ -5,7 +5,7 @@ import { type Label, labelBox } from '../drafting/label.ts';
 import { cautionSign } from '../drafting/marks.ts';
 import { closed, open } from '../drafting/path.ts';
 import { type Point, overlap } from '../drafting/point.ts';
-import { type Reading, type Unit, reading, shownReading, words } from '../drafting/reading.ts';
+import { type Unit, shownLength, shownReading, words } from '../drafting/reading.ts';
 import type { StopShapes } from './geometry.ts';
 
 /** Two bits stand beside each other from this width on. */
@@ -39,13 +39,6 @@ interface Frame {
   readonly axis: number;
   /** From the tool's own place to the page: `along` the bit from the wood's face, `across` from its axis. */
   readonly place: (along: number, across: number) => Point;
-}
-
-function show(value: number, unit: Unit | 'both'): Reading {
-  return shownReading(
-    reading((length) => length(value)),
-    unit,
-  );
 }
 
 function rectangle(a: Point, b: Point): Point[] {
@@ -192,7 +185,7 @@ function drawDimensions(shapes: StopShapes, frame: Frame, look: Look): Named {
   ): Span => ({
     from: { along: x(from), feature: features[0] },
     to: { along: x(to), feature: features[1] },
-    text: show(value, look.unit),
+    text: shownLength(value, look.unit),
     outside,
     ...(look.set.includes(id) && { set: true }),
   });

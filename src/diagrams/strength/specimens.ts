@@ -4,15 +4,8 @@ import type { Hatch, Sheet, Stroke } from '../drafting/ink.ts';
 import { type Label, textWidth } from '../drafting/label.ts';
 import { breakLine } from '../drafting/breakLine.ts';
 import { closed, open } from '../drafting/path.ts';
-import type { Point } from '../drafting/point.ts';
-import {
-  type Reading,
-  type Unit,
-  reading,
-  shownReading,
-  spoken,
-  words,
-} from '../drafting/reading.ts';
+import { rectangle } from '../drafting/point.ts';
+import { type Unit, shownLength, shownReading, spoken, words } from '../drafting/reading.ts';
 
 /** A pin in the wood that holds it. */
 export interface PinSpecimen {
@@ -51,22 +44,6 @@ const WIDE = 560;
 const BAR = 26;
 const COMPARISON = 88;
 const STUB = 26;
-
-function show(value: number, unit: Unit | 'both'): Reading {
-  return shownReading(
-    reading((length) => length(value)),
-    unit,
-  );
-}
-
-function rectangle(left: number, right: number, top: number, bottom: number): Point[] {
-  return [
-    { x: left, y: top },
-    { x: right, y: top },
-    { x: right, y: bottom },
-    { x: left, y: bottom },
-  ];
-}
 
 interface Part {
   readonly strokes: readonly Stroke[];
@@ -113,7 +90,7 @@ function drawPin(
     {
       from: { along: face, feature: r },
       to: { along: end, feature: middle + half },
-      text: show(one.depth, unit),
+      text: shownLength(one.depth, unit),
       outside: 'after',
     },
   ]);
@@ -176,13 +153,13 @@ function drawFrame(
     {
       from: { along: first, feature: end },
       to: { along: second, feature: end },
-      text: show(one.spacing, unit),
+      text: shownLength(one.spacing, unit),
       outside: 'after',
     },
     {
       from: { along: second, feature: end },
       to: { along: bottom, feature: far },
-      text: show(one.edgeDistance, unit),
+      text: shownLength(one.edgeDistance, unit),
       outside: 'after',
     },
   ]);
