@@ -5,16 +5,13 @@
 import { existsSync, readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
-import { AxeBuilder } from '@axe-core/playwright';
 import { parse } from 'node-html-parser';
 import { expect, type Page, test } from 'playwright/test';
+import { axeFaults } from '../support/axe.ts';
 import { scriptsOf } from '../support/scripts.ts';
 import { fileOf, pagesOf, site } from '../support/site.ts';
 
 const pages = pagesOf(site.folder);
-
-/** The rules of axe: WCAG 2.2 AA, and what is good besides. */
-const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 
 /** At the host's root these stand for all: islands, a worker, a late import, nothing but text. */
 const SAMPLE = ['/', '/bench/', '/lessons/errors-odds-and-the-dry-fit/', '/404.html'];
@@ -154,14 +151,9 @@ for (const { path, file } of pages) {
         await test.step(`passes axe at ${width} px, ${colorScheme}`, async () => {
           await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
           await page.setViewportSize({ width, height: 800 });
-          const axe = new AxeBuilder({ page });
-          const { violations } = await (
-            colorScheme === 'dark'
-              ? axe.withRules(['color-contrast', 'target-size'])
-              : axe.withTags(TAGS)
-          ).analyze();
-          const found = violations.flatMap(({ id, help, nodes }) =>
-            nodes.map(({ target }) => `${id}: ${help}: ${target.join(' ')}`),
+          const found = await axeFaults(
+            page,
+            colorScheme === 'dark' ? ['color-contrast', 'target-size'] : undefined,
           );
           expect.soft(found, `${width} px, ${colorScheme}`).toEqual([]);
         });

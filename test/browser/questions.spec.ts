@@ -1,11 +1,11 @@
 /** A question of each kind, opened by a link to it: answered by keyboard and pointer, and explained. */
-import { AxeBuilder } from '@axe-core/playwright';
 import { type Locator, type Page, expect, test } from 'playwright/test';
 import { plainText } from '../../src/core/working/plainText.ts';
 import { makeQuestion, templates } from '../../src/practice/made/index.ts';
 import { questionLink } from '../../src/practice/review/questionLink.ts';
 import type { Level, Question } from '../../src/practice/questions/types.ts';
 import { misconceptions } from '../practice/contentFiles.ts';
+import { axeFaults } from '../support/axe.ts';
 
 test.use({ actionTimeout: 10_000, contextOptions: { reducedMotion: 'reduce' } });
 
@@ -17,16 +17,6 @@ async function open(page: Page, question: Question): Promise<Locator> {
   await page.goto(`practice/${questionLink(question)}`);
   await expect(page.getByText('A question by a link.')).toBeVisible();
   return page.locator('.practice');
-}
-
-async function axeFaults(page: Page): Promise<string[]> {
-  const { violations } = await new AxeBuilder({ page })
-    .include('.practice')
-    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
-    .analyze();
-  return violations.flatMap(({ id, nodes }) =>
-    nodes.map(({ target }) => `${id}: ${target.join()}`),
-  );
 }
 
 /** One template of each kind, and both ways of drawing a fault. */

@@ -1,5 +1,5 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import { type Page, expect, test } from 'playwright/test';
+import { axeFaults } from '../support/axe.ts';
 import { site } from '../support/site.ts';
 
 const address = `${site.base}/trial/`;
@@ -112,19 +112,13 @@ test('nonsense in a field is answered beside it and changes nothing', async ({ p
 });
 
 test('passes axe with a joint drilled, and with one pushed together', async ({ page }) => {
-  const faults = async () => {
-    const { violations } = await new AxeBuilder({ page }).analyze();
-    return violations.flatMap(({ id, nodes }) =>
-      nodes.map(({ target }) => `${id}: ${target.join(' ')}`),
-    );
-  };
   await page.setViewportSize({ width: 360, height: 740 });
   await open(page, '#start=no-stop');
   await press(page, 'Drill');
-  expect(await faults()).toEqual([]);
+  expect(await axeFaults(page)).toEqual([]);
   await press(page, 'Push together');
   await page.emulateMedia({ colorScheme: 'dark' });
-  expect(await faults()).toEqual([]);
+  expect(await axeFaults(page)).toEqual([]);
 });
 
 test('lengths follow the reader’s unit', async ({ page }) => {
