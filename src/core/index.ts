@@ -1,4 +1,4 @@
-/** The calculator's front door. Lengths are millimetres; see MODEL.md for the model. */
+/** The calculator's front door. Lengths are millimeters; see MODEL.md for the model. */
 export { type Mm, inches, mm } from './length/mm.ts';
 export { type LengthUnit, type ParsedLength, parseLength } from './length/parseLength.ts';
 export {

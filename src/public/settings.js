@@ -1,4 +1,4 @@
-// Runs before the page is painted, so that no one sees inches turn into millimetres. It owns the
+// Runs before the page is painted, so that no one sees inches turn into millimeters. It owns the
 // two settings of a reader, lengths and colors: the attributes on <html>, what is stored, and the
 // controls in the page's frame. A plain script: a module would run too late.
 (() => {

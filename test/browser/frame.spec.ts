@@ -21,7 +21,7 @@ test.describe('units', () => {
   test.describe('in a metric locale', () => {
     test.use({ locale: 'de-DE' });
 
-    test('start as the locale has them: millimetres', async ({ page }) => {
+    test('start as the locale has them: millimeters', async ({ page }) => {
       await page.goto(address);
       await expect(radio(page, 'mm')).toBeChecked();
       await expect(lengths(page, 'in')).toHaveCount(0);

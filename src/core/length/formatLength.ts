@@ -1,11 +1,11 @@
 import type { Mm } from './mm.ts';
 
-/** How a length is written: inches as fractions, or millimetres in steps. */
+/** How a length is written: inches as fractions, or millimeters in steps. */
 export type LengthFormat =
   | { readonly unit: 'in'; readonly denominator: 16 | 32 | 64 }
   | { readonly unit: 'mm'; readonly step: 0.1 | 0.5 | 1 };
 
-/** Whole billionths of a millimetre, freed of binary noise: 19.049999999999997 is 19.05. */
+/** Whole billionths of a millimeter, freed of binary noise: 19.049999999999997 is 19.05. */
 function exact(length: number): bigint {
   if (!Number.isFinite(length)) {
     throw new TypeError(`formatLength: mm must be a finite number, got ${length}`);
@@ -65,9 +65,9 @@ export function isRounded(length: Mm, format: LengthFormat): boolean {
 const TOO_COARSE = 0.1;
 
 /**
- * A length as a reader at the bench wants it: inches to the nearest 1/64 or millimetres to the
+ * A length as a reader at the bench wants it: inches to the nearest 1/64 or millimeters to the
  * nearest 0.1, with '≈' where that rounds it. A length so small that the rounding would hide it
- * is written in thousandths of an inch or hundredths of a millimetre. Without its unit.
+ * is written in thousandths of an inch or hundredths of a millimeter. Without its unit.
  * @example formatReadable(mm(12.7), 'in') // '1/2'
  * @example formatReadable(mm(0.2), 'in') // '≈0.008'
  */
@@ -86,7 +86,7 @@ export function formatReadable(length: Mm, unit: 'in' | 'mm'): string {
 
 /**
  * A length as it stands in a working: a fraction where it is exactly a 64th, else inches to a
- * thousandth; millimetres to a hundredth. Without its unit.
+ * thousandth; millimeters to a hundredth. Without its unit.
  * @example formatWorking(mm(2.8616), 'in') // '0.113'
  */
 export function formatWorking(length: Mm, unit: 'in' | 'mm'): string {

@@ -1,22 +1,22 @@
-declare const millimetres: unique symbol;
+declare const millimeters: unique symbol;
 
 /**
- * A length in millimetres. A plain number when it runs; the brand keeps inches, ratios and
+ * A length in millimeters. A plain number when it runs; the brand keeps inches, ratios and
  * counts from being passed where a length is meant. Everything inside the calculator is in
- * millimetres; text is converted only on its way in (`parseLength`) and out (`formatLength`).
+ * millimeters; text is converted only on its way in (`parseLength`) and out (`formatLength`).
  */
-export type Mm = number & { readonly [millimetres]: true };
+export type Mm = number & { readonly [millimeters]: true };
 
 /** Every comparison of lengths allows for this much floating-point noise, in mm. */
 export const TOLERANCE = 1e-6;
 
-/** Marks a number of millimetres as a length. @example mm(19.05) */
+/** Marks a number of millimeters as a length. @example mm(19.05) */
 export function mm(value: number): Mm {
   return value as Mm;
 }
 
 /**
- * A length given in inches, as millimetres, freed of binary noise below a nanometre.
+ * A length given in inches, as millimeters, freed of binary noise below a nanometer.
  * @example inches(3 / 4) // 19.05
  */
 export function inches(value: number): Mm {

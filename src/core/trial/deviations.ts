@@ -196,7 +196,7 @@ function slipDeviation(setup: BenchSetup): readonly Deviation[] {
   ];
 }
 
-/** Whether a diameter is named in inches (a 64th) or in millimetres (a half). */
+/** Whether a diameter is named in inches (a 64th) or in millimeters (a half). */
 function namedIn(diameter: Mm): 'in' | 'mm' | 'neither' {
   const whole = (value: number): boolean => Math.abs(value - Math.round(value)) < 1e-4;
   if (whole(diameter * 2)) return 'mm';

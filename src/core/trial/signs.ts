@@ -61,7 +61,7 @@ export function signsOf(trial: Trial, assembly: Assembly): Required<Signs> {
 /** An error of a rule or of an eye in measuring, mm: so much is no contradiction. */
 const slack = 0.1;
 
-/** How badly two lengths disagree, from 0 to 1; half a millimetre is half. */
+/** How badly two lengths disagree, from 0 to 1; half a millimeter is half. */
 function apart(expected: number, seen: number): number {
   const off = Math.max(0, Math.abs(expected - seen) - slack);
   return off / (off + 0.5);

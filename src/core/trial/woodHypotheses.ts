@@ -9,7 +9,7 @@ export function woodHypotheses(seen: Signs, expected: Required<Signs>): readonly
   if (opening !== undefined) {
     const widest = mm(Math.max(opening.start, opening.end));
     if (widest > 0) {
-      // Chips fill a hole by a few millimetres; a depth gauge, after blowing it out, finds it sound.
+      // Chips fill a hole by a few millimeters; a depth gauge, once it is cleared, finds it sound.
       found.push({
         code: 'chips',
         members,

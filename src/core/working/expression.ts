@@ -1,7 +1,7 @@
 import type { WorkingUnit } from './types.ts';
 
 /**
- * A formula that can be both worked out and written down. Lengths are millimetres; a constant
+ * A formula that can be both worked out and written down. Lengths are millimeters; a constant
  * without a unit is a pure number.
  */
 export type Expression =

@@ -13,12 +13,12 @@ export interface MeasureInText {
 
 /**
  * A sentence whose lengths are not written out yet, so that one caution serves readers of
- * inches and of millimetres alike.
+ * inches and of millimeters alike.
  */
 export type Sentence = readonly (string | LengthInText | MeasureInText)[];
 
 /**
- * Builds a `Sentence`; every `${number}` is a length in millimetres, every `${string}` is text.
+ * Builds a `Sentence`; every `${number}` is a length in millimeters, every `${string}` is text.
  * @example say`The hole is ${mm(12.7)} deep.`
  */
 export function say(text: TemplateStringsArray, ...values: readonly (number | string)[]): Sentence {

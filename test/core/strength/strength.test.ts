@@ -18,7 +18,7 @@ describe('withdrawal', () => {
     grooved: false,
   } as const;
 
-  it('is the formula in newtons, millimetres and megapascals with 1.190 for its coefficient', () => {
+  it('is the formula in newtons, millimeters and megapascals with 1.190 for its coefficient', () => {
     const { force } = withdrawal(sound);
     expect(force / (10 * 25 ** 0.89 * 29)).toBeCloseTo(1.19, 3);
   });

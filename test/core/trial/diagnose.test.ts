@@ -33,7 +33,7 @@ function measures(signs: Required<Signs>): readonly number[] {
   ];
 }
 
-/** Whether a mistake changes what can be seen by more than a tenth of a millimetre. */
+/** Whether a mistake changes what can be seen by more than a tenth of a millimeter. */
 function shows(sound: Required<Signs>, wrong: Required<Signs>): boolean {
   const before = measures(sound);
   return (
