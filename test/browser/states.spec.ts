@@ -2,10 +2,8 @@
  * What a reader brings about is as open to all as the page was: WCAG 2.2 AA, on a phone in light
  * and on a desk in the dark, and targets large enough for a thumb.
  */
-import { AxeBuilder } from '@axe-core/playwright';
 import { expect, type Page, test } from 'playwright/test';
-
-const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+import { axeFaults } from '../support/axe.ts';
 
 /** Targets under 24 px whose circle of 24 px meets another target (WCAG 2.5.8). */
 function smallTargets(page: Page): Promise<readonly string[]> {
@@ -44,14 +42,9 @@ async function holds(page: Page, state: string): Promise<void> {
     ] as const) {
       await page.setViewportSize({ width, height: 800 });
       await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
-      const axe = new AxeBuilder({ page });
-      const { violations } = await (
-        colorScheme === 'dark'
-          ? axe.withRules(['color-contrast', 'target-size'])
-          : axe.withTags(TAGS)
-      ).analyze();
-      const found = violations.flatMap(({ id, nodes }) =>
-        nodes.map(({ target }) => `${id}: ${target.join(' ')}`),
+      const found = await axeFaults(
+        page,
+        colorScheme === 'dark' ? ['color-contrast', 'target-size'] : undefined,
       );
       expect.soft(found, `${state}, ${width} px`).toEqual([]);
       if (width === 360) expect.soft(await smallTargets(page), state).toEqual([]);
@@ -89,10 +82,9 @@ test('a lesson answered, its working open, a word explained', async ({ page }) =
     .first()
     .click();
   await expect(page.getByText(/is not a length/).first()).toBeVisible();
-  await holds(page, 'answered, nonsense typed, working open');
   await press(page, 'Free depth');
   await expect(page.locator('.term-says:popover-open')).toBeVisible();
-  await holds(page, 'a word explained');
+  await holds(page, 'answered, nonsense typed, working open, a word explained');
 });
 
 test('the bench comparing, a kept joint removed, nonsense typed', async ({ page }) => {
