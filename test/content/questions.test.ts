@@ -111,6 +111,26 @@ describe('the questions of the content folder', () => {
   });
 });
 
+describe('the right answer', () => {
+  it('is not told by its length', () => {
+    const lengths = questions.flatMap((question) => {
+      if (question.kind !== 'one') return [];
+      const said = question.choices.map(({ says }) => plainText(says, 'in').length);
+      if (Math.max(...said) < 20) return []; // numbers
+      const right = said[question.choices.findIndex((choice) => choice.right)]!;
+      const wrong = Math.max(...said.filter((_, i) => !question.choices[i]!.right));
+      return [{ id: question.identity, right, wrong, choices: said.length }];
+    });
+    expect(lengths.length).toBeGreaterThan(80);
+    const telling = lengths.filter(({ right, wrong }) => right > 1.35 * wrong);
+    expect(telling.map(({ id }) => id)).toEqual([]);
+    // Who takes the longest each time does no better than who guesses.
+    const longest = lengths.filter(({ right, wrong }) => right > wrong).length;
+    const guessed = lengths.reduce((sum, { choices }) => sum + 1 / choices, 0);
+    expect(longest).toBeLessThanOrEqual(1.15 * guessed);
+  });
+});
+
 describe('misconceptions and setups', () => {
   it('are all in use, but for what marking gives by itself', () => {
     const used = new Set([
