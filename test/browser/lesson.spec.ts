@@ -149,7 +149,7 @@ test('a wrong answer is called by its name, a right one explained, by keyboard a
   await page.keyboard.type('40.8 mm');
   await page.keyboard.press('Enter');
   await says(feedback, 'Right.');
-  await expect(page.getByText('1 of 8 answered right.')).toBeVisible();
+  await expect(page.getByText('1 of 9 answered right.')).toBeVisible();
 
   await stop.getByText('The working, with these numbers').click();
   await says(stop.locator('.steps li').last(), 'Stop for B');
@@ -214,7 +214,7 @@ test.describe('without JavaScript', () => {
     await expect(page.getByText('The drawing is covered')).toBeHidden();
     await expect(page.getByRole('table', { name: 'The same in numbers' })).toBeVisible();
     const keys = page.getByText('Answer and explanation');
-    await expect(keys).toHaveCount(12);
+    await expect(keys).toHaveCount(13);
     for (const key of await keys.all()) {
       await key.click();
       await says(key.locator('..'), /Right: .+/);

@@ -45,7 +45,7 @@ test('study, miss, learn, and come back: the right question is due tomorrow, and
   await field.fill('40.8 mm');
   await field.press('Enter');
   await says(stop.getByRole('status'), 'Right.');
-  await expect(page.getByText('1 of 8 answered right.')).toBeVisible();
+  await expect(page.getByText('1 of 9 answered right.')).toBeVisible();
   here = await practice(page, MONDAY + 120_000);
   await says(here, 'Nothing is due');
   await says(here, 'The next question comes back tomorrow.');

@@ -70,14 +70,14 @@ test('an answer is there after a reload, in the lesson and in the contents', asy
   await page.goto(LESSON);
   await expect(state(page)).toHaveText('Self-check: Begun');
   await answerRight(page, 'stop');
-  await expect(state(page)).toHaveText('Self-check: 1 of 8 right');
+  await expect(state(page)).toHaveText('Self-check: 1 of 9 right');
   await page.reload();
-  await expect(state(page)).toHaveText('Self-check: 1 of 8 right');
+  await expect(state(page)).toHaveText('Self-check: 1 of 9 right');
 
   // Even where the browser has lost who is learning.
   await page.evaluate(() => localStorage.clear());
   await page.goto('');
-  await expect(entry(page)).toContainText('1 of 8 right');
+  await expect(entry(page)).toContainText('1 of 9 right');
   const goOn = page.getByRole('region', { name: 'Go on where you stopped' });
   await goOn.getByRole('link', { name: /Splitting the depth/ }).click();
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Splitting the depth');
@@ -109,10 +109,10 @@ test('two tabs lose nothing of each other', async ({ context }) => {
   const contents = await open(context, '');
   await answerRight(one, 'stop');
   await answerRight(other, 'pin');
-  for (const tab of [one, other]) await expect(state(tab)).toHaveText('Self-check: 2 of 8 right');
-  await expect(entry(contents)).toContainText('2 of 8 right');
+  for (const tab of [one, other]) await expect(state(tab)).toHaveText('Self-check: 2 of 9 right');
+  await expect(entry(contents)).toContainText('2 of 9 right');
   await one.reload();
-  await expect(state(one)).toHaveText('Self-check: 2 of 8 right');
+  await expect(state(one)).toHaveText('Self-check: 2 of 9 right');
 });
 
 test('where the browser keeps nothing, the page says so and goes on', async ({ page }) => {
@@ -126,7 +126,7 @@ test('where the browser keeps nothing, the page says so and goes on', async ({ p
   await page.goto(LESSON);
   await expect(page.getByText('This browser keeps nothing')).toBeVisible();
   await answerRight(page, 'stop');
-  await expect(state(page)).toHaveText('Self-check: 1 of 8 right');
+  await expect(state(page)).toHaveText('Self-check: 1 of 9 right');
   await page.reload();
   await expect(state(page)).toHaveText('Self-check: Begun');
 });
@@ -143,12 +143,12 @@ test('what a full disk did not take is tried again with the next answer', async 
   });
   await answerRight(page, 'stop');
   await expect(page.getByText('This machine has no room left.')).toBeVisible();
-  await expect(state(page)).toHaveText('Self-check: 1 of 8 right');
+  await expect(state(page)).toHaveText('Self-check: 1 of 9 right');
   await page.evaluate(() => (window as unknown as { makeRoom: () => void }).makeRoom());
   await answerRight(page, 'pin');
   await expect(page.getByText('This machine has no room left.')).toBeHidden();
   await page.reload();
-  await expect(state(page)).toHaveText('Self-check: 2 of 8 right');
+  await expect(state(page)).toHaveText('Self-check: 2 of 9 right');
 });
 
 test('saved to a file, forgotten, and brought back', async ({ page }) => {
@@ -166,7 +166,7 @@ test('saved to a file, forgotten, and brought back', async ({ page }) => {
   await page.goto('your-work/');
   await nameBench(page, 'Bench 3');
   const row = page.getByRole('row', { name: /Splitting the depth/ });
-  await expect(row).toContainText('1 of 8 right');
+  await expect(row).toContainText('1 of 9 right');
   const [file] = await Promise.all([
     page.waitForEvent('download'),
     page.getByRole('button', { name: 'Save the work of Bench 3' }).click(),
@@ -201,11 +201,11 @@ test('saved to a file, forgotten, and brought back', async ({ page }) => {
   await bring(page, text);
   await expect(page.getByText('Bench 3: one answer')).toBeVisible();
   await page.getByRole('button', { name: 'Add them' }).click();
-  await expect(row).toContainText('1 of 8 right');
+  await expect(row).toContainText('1 of 9 right');
   await bring(page, text);
   await expect(page.getByText('nothing new. 3 entries are here already.')).toBeVisible();
   await page.goto(LESSON);
-  await expect(state(page)).toHaveText('Self-check: 1 of 8 right');
+  await expect(state(page)).toHaveText('Self-check: 1 of 9 right');
   await expect(page.locator('.lesson-progress')).toContainText('Bench 3');
 });
 
@@ -215,7 +215,7 @@ test('somebody else sits down, and each finds their own work', async ({ context 
   await page.goto('your-work/');
   await nameBench(page, 'Bench 3');
   const lesson = await open(context, LESSON);
-  await expect(state(lesson)).toHaveText('Self-check: 1 of 8 right');
+  await expect(state(lesson)).toHaveText('Self-check: 1 of 9 right');
 
   await page.getByRole('button', { name: 'Somebody else sits down here' }).click();
   await nameBench(page, 'Bench 4');
@@ -227,8 +227,8 @@ test('somebody else sits down, and each finds their own work', async ({ context 
 
   await page.goto('your-work/');
   await page.getByRole('radio', { name: 'Bench 3' }).check();
-  await expect(row).toContainText('1 of 8 right');
-  await expect(state(lesson)).toHaveText('Self-check: 1 of 8 right');
+  await expect(row).toContainText('1 of 9 right');
+  await expect(state(lesson)).toHaveText('Self-check: 1 of 9 right');
   await expect(page.getByRole('button', { name: 'Save everybody’s work' })).toBeVisible();
 });
 
@@ -254,7 +254,7 @@ test('a lesson that was finished says so, and the contents lead on to the next',
   await bring(page, JSON.stringify({ progress: 1, events }));
   await page.getByRole('button', { name: 'Add them' }).click();
   // The machine's own learner had opened the lesson; who brought work is chosen by hand.
-  await page.getByRole('radio', { name: /8 answers/ }).check();
+  await page.getByRole('radio', { name: /9 answers/ }).check();
   await expect(page.getByText('Forgot the point: once')).toBeVisible();
   await page.goto('');
   await expect(entry(page)).toContainText('Finished');
