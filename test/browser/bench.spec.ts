@@ -73,22 +73,22 @@ test('switches units without changing the joint', async ({ page }) => {
   await expect(page.getByRole('radio', { name: 'Inch', exact: true })).toBeChecked();
 });
 
-for (const [name, says] of [
-  ['Edge', /edge/i],
-  ['Corner', /corner/i],
-  ['Tee', /tee/i],
-  ['Frame', /frame/i],
-  ['Miter', /miter/i],
-  ['Leg', /leg/i],
-] as const) {
-  test(`plans and draws a joint of the kind ${name}`, async ({ page }) => {
-    await openBench(page);
+test('plans and draws a joint of every kind', async ({ page }) => {
+  await openBench(page);
+  for (const [name, says] of [
+    ['Edge', /edge/i],
+    ['Corner', /corner/i],
+    ['Tee', /tee/i],
+    ['Frame', /frame/i],
+    ['Miter', /miter/i],
+    ['Leg', /leg/i],
+  ] as const) {
     await choose(page, name);
     await expect(page.getByRole('img', { name: says }).first()).toBeVisible();
     await expect(numberIn(page, 'Stop on the bit', 'B')).toContainText(/\d/);
     await expect(page.getByText('This can’t be made')).toHaveCount(0);
-  });
-}
+  }
+});
 
 test('opens the working of a number, down to what was set', async ({ page }) => {
   await openBench(page);
