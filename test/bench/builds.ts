@@ -1,6 +1,7 @@
 /**
  * How the time of a build grows with the number of lessons: copies of the ones there are, each
- * with its questions. For a person to read: `npm run bench:builds`.
+ * with its questions. For a person to read: `npm run bench:builds`, or for other numbers of lessons
+ * `npm run bench:builds -- 20 500`.
  */
 import {
   cpSync,
@@ -18,7 +19,8 @@ import { spawnSync } from 'node:child_process';
 const root = resolve(import.meta.dirname, '../..');
 let first: { lessons: number; seconds: number } | undefined;
 
-for (const lessons of [20, 200, 1000]) {
+const counts = process.argv.slice(2).map(Number);
+for (const lessons of counts.length > 0 ? counts : [20, 200, 1000]) {
   const copy = mkdtempSync(join(tmpdir(), 'matched-holes-'));
   try {
     for (const name of [
@@ -51,9 +53,10 @@ for (const lessons of [20, 200, 1000]) {
     const course = `units:\n  - title: All\n    lessons:\n${[...all, ...left].map((id) => `      - ${id}\n`).join('')}`;
     writeFileSync(join(copy, 'content/course.yaml'), course);
     const start = performance.now();
-    const { status, stderr } = spawnSync('astro', ['build'], {
+    const { status, signal, stdout, stderr } = spawnSync('astro', ['build'], {
       cwd: copy,
       encoding: 'utf8',
+      maxBuffer: Infinity, // a line for each page
       env: {
         ...process.env,
         ASTRO_TELEMETRY_DISABLED: '1',
@@ -61,7 +64,7 @@ for (const lessons of [20, 200, 1000]) {
       },
     });
     const seconds = (performance.now() - start) / 1000;
-    if (status !== 0) throw new Error(stderr.slice(-2000));
+    if (status !== 0) throw new Error(`${signal ?? status}: ${(stdout + stderr).slice(-2000)}`);
     first ??= { lessons, seconds };
     console.log(
       `${String(lessons).padStart(5)} lessons: ${seconds.toFixed(1)} s, ${((1000 * seconds) / lessons).toFixed(0)} ms each;` +
